@@ -86,7 +86,7 @@ const forbidden = [
 ];
 
 module.exports = {
-  forbidden,
+  forbidden: forbidden.map(rule => ({ severity: 'error', ...rule })),
   options: {
     doNotFollow: { path: 'node_modules' },
     exclude: { path: '^(dist|server/make)/' },

@@ -64,12 +64,10 @@ function options({ entry, out, host, executable, external }) {
     external: external ?? [],
     bundle: true,
     minify: true,
-    keepNames: false,
     sourcemap: 'external',
-    legalComments: 'eof',
+    legalComments: 'none',
     metafile: true,
     logLevel: 'warning',
-    logOverride: { 'empty-import-meta': 'silent' },
   };
 }
 
