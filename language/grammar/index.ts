@@ -1,0 +1,7 @@
+/** The one door of this room: text to syntax tree and back to places in the text. */
+export * from './generated/ast.js';
+export { numberOf, type NumberReading } from './number.js';
+export { LARGEST_FILE, parse, type Syntax } from './parse.js';
+export type { Replacement, Span, SyntaxCode, SyntaxProblem, TextChange } from './problems.js';
+export { docComment, headerRange, isBodyDamaged, isDamaged, rangeOf, rangeOfProperty, textOf } from './places.js';
+export type { Token } from './tokens.js';
