@@ -22,6 +22,7 @@ export default defineConfig({
           exclude: ['**/node_modules/**'],
           // Each of these starts a whole editor: one at a time.
           fileParallelism: false,
+          globalSetup: 'test/workbench/packaged.ts',
           testTimeout: 120_000,
           hookTimeout: 180_000,
         },

@@ -1,0 +1,20 @@
+import path from 'node:path';
+
+/** Folder of the sample that the editors open, from the project's root, and the file in it. */
+export const SAMPLE = { folder: path.join('samples', 'demo'), file: 'demo.house' };
+
+/** A slip that anyone may make in that file, the finding it brings, and the fix that takes it away. */
+export const FAULT = {
+  from: 'breaker: 40 A',
+  to: 'breaker: 15 A',
+  /** Part of the finding's message. */
+  message: 'too small',
+  /** Part of the fix's title. */
+  fix: 'Set the breaker',
+};
+
+/** A place whose hover shows a worksheet, and a part of that worksheet. */
+export const WORKSHEET = { at: 'circuit c-evse', word: 'breaker', text: 'Worksheet' };
+
+/** A result that the preview shows for the house as it stands, and how it is printed. */
+export const HEADLINE = { name: 'service.demand', text: /\d A\b/ };
