@@ -24,7 +24,7 @@ export function prepare(folder = root) {
 }
 
 /** True when every package of the lock file stands in node_modules with the locked version. */
-function installed(folder) {
+export function installed(folder) {
   const wanted = packagesOf(path.join(folder, 'package-lock.json'));
   const present = packagesOf(path.join(folder, 'node_modules/.package-lock.json'));
   if (!wanted || !present) return false;
