@@ -7,7 +7,7 @@ import { named, written } from './files.js';
 const data = JSON.parse(
   readFileSync(fileURLToPath(new URL('../published/data/building.json', import.meta.url)), 'utf8'),
 ) as readonly { readonly id: string; readonly expected: Record<string, { readonly value: unknown }> }[];
-const published = (id: string, key: string) => data.find(entry => entry.id === id)!.expected[key]!.value;
+const published = (id: string, key: string) => data.find(entry => entry.id === id)!.expected[key].value;
 
 type Row = readonly [name: string, k: number, density: number, heat: number, thickness?: number | null];
 
@@ -78,7 +78,7 @@ test.each([
     readonly inputs: { readonly thickness: { readonly value: readonly number[] } };
   };
   const kept = thicknesses.inputs.thickness.value
-    .map((mm, i) => [mm, column[i]!] as const)
+    .map((mm, i) => [mm, column[i]] as const)
     .filter(([mm]) => mm > 0 && mm <= 100);
   expect(kept.length).toBe(7);
   for (const [mm, r] of kept) expect(written(named('material', prefix + mm), 'r-value')).toEqual([r, 'RSI']);
@@ -108,7 +108,7 @@ test.each(WINDOWS)('%s is that of ASHRAE Fundamentals (SI) 2021, ch. 17, Table 2
   const column = table.columns.indexOf(frame);
   expect(column).toBeGreaterThanOrEqual(0);
   const glazing = named('glazing', ours);
-  expect(written(glazing, 'u-value')).toEqual([table[glass]!.U[column], 'W/m2K']);
-  expect(written(glazing, 'shgc')![0] / 100).toBeCloseTo(table[glass]!.SHGC[column]!, 9);
+  expect(written(glazing, 'u-value')).toEqual([table[glass].U[column], 'W/m2K']);
+  expect(written(glazing, 'shgc')![0] / 100).toBeCloseTo(table[glass].SHGC[column], 9);
   expect(written(glazing, 'panes')![0]).toBe(Number(glass[0]));
 });
