@@ -14,12 +14,14 @@ export async function activate(context: ExtensionContext): Promise<void> {
   const output = window.createOutputChannel('Wattwright', { log: true });
   const running = new Server(context.asAbsolutePath('dist/server/lsp.js'), HOUSE, output);
   const preview = new PreviewPanel(context.extensionUri, uri => running.summary(uri));
-  const worst = new WorstFinding(houseInView);
+  const worst = new WorstFinding(houseInView, () => running.standing());
   server = running;
   context.subscriptions.push(
     output,
+    running,
     preview,
     worst,
+    running.onChange(() => worst.show()),
     commands.registerCommand('wattwright.restartServer', () => running.restart()),
     commands.registerCommand('wattwright.showOutput', () => output.show()),
     commands.registerCommand('wattwright.openPreview', () => preview.open(houseInView())),

@@ -1,12 +1,17 @@
 import { window } from 'vscode';
-import type { LogOutputChannel, Uri } from 'vscode';
+import type { Disposable, LogOutputChannel, Uri } from 'vscode';
 import { LanguageClient, State, TransportKind } from 'vscode-languageclient/node.js';
+import { followLooks, looks } from './looks.js';
 import { SUMMARY } from '../server/protocol/summary.js';
 import type { Summary, SummaryParams } from '../server/protocol/summary.js';
 
+/** Where the server stands, as a user would say it. */
+export type Standing = 'starting' | 'running' | 'stopped';
+
 /** The language server as a process of its own, started from the bundle at `module`. */
-export class Server {
+export class Server implements Disposable {
   readonly #client: LanguageClient;
+  readonly #looks: Disposable;
 
   constructor(
     module: string,
@@ -18,8 +23,27 @@ export class Server {
       'wattwright',
       'Wattwright',
       { module, transport: TransportKind.stdio },
-      { documentSelector: [{ language }], outputChannel: output, diagnosticCollectionName: 'wattwright' },
+      {
+        documentSelector: [{ language }],
+        outputChannel: output,
+        diagnosticCollectionName: 'wattwright',
+        middleware: looks,
+      },
     );
+    this.#looks = followLooks(this.#client);
+  }
+
+  standing(): Standing {
+    if (this.#client.state === State.Running) return 'running';
+    return this.#client.state === State.Starting ? 'starting' : 'stopped';
+  }
+
+  onChange(told: () => void): Disposable {
+    return this.#client.onDidChangeState(told);
+  }
+
+  dispose(): void {
+    this.#looks.dispose();
   }
 
   /** A server that does not come up is told once, with the way to its output; the editor goes on without it. */

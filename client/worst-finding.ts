@@ -1,11 +1,18 @@
 import { DiagnosticSeverity, languages, StatusBarAlignment, ThemeColor, window } from 'vscode';
 import type { Diagnostic, Disposable, StatusBarItem, Uri } from 'vscode';
+import type { Standing } from './server.js';
 
 const SIGNS = {
   [DiagnosticSeverity.Error]: '$(error)',
   [DiagnosticSeverity.Warning]: '$(warning)',
   [DiagnosticSeverity.Information]: '$(info)',
   [DiagnosticSeverity.Hint]: '$(lightbulb)',
+};
+
+const NONE: Record<Standing, readonly [sign: string, text: string]> = {
+  starting: ['$(loading~spin)', 'House: starting'],
+  running: ['$(check)', 'House: no findings'],
+  stopped: ['$(circle-slash)', 'House: not checked, the server is stopped'],
 };
 
 /** Longest message in the status bar, in characters; the whole one is on hover and in the Problems view. */
@@ -15,7 +22,10 @@ const LONGEST = 60;
 export class WorstFinding implements Disposable {
   readonly #item: StatusBarItem;
 
-  constructor(private readonly houseInView: () => Uri | undefined) {
+  constructor(
+    private readonly houseInView: () => Uri | undefined,
+    private readonly standing: () => Standing,
+  ) {
     this.#item = window.createStatusBarItem('wattwright.worst-finding', StatusBarAlignment.Left, 0);
     this.#item.name = 'Wattwright: worst finding';
     this.#item.command = 'workbench.actions.view.problems';
@@ -26,11 +36,25 @@ export class WorstFinding implements Disposable {
     if (!house) return this.#item.hide();
     const findings = languages.getDiagnostics(house);
     const worst = worstOf(findings);
-    this.#item.text = worst ? `${SIGNS[worst.severity]} ${shortened(worst.message)}` : '$(check) House: no findings';
-    this.#item.tooltip = worst ? `${worst.message}\n\n${findings.length} in all; select to list them.` : undefined;
-    this.#item.backgroundColor = colourOf(worst);
-    this.#item.accessibilityInformation = { label: worst ? `Worst finding: ${worst.message}` : 'House: no findings' };
+    if (worst) this.#showFinding(worst, findings.length);
+    else this.#showNone();
     this.#item.show();
+  }
+
+  #showFinding(worst: Diagnostic, count: number): void {
+    this.#item.text = `${SIGNS[worst.severity]} ${shortened(worst.message)}`;
+    this.#item.tooltip = `${worst.message}\n\n${count} in all; select to list them.`;
+    this.#item.accessibilityInformation = { label: `Worst finding: ${worst.message}` };
+    this.#item.backgroundColor = colourOf(worst.severity);
+  }
+
+  /** Nothing found is good news only from a server that looked. */
+  #showNone(): void {
+    const [sign, text] = NONE[this.standing()];
+    this.#item.text = `${sign} ${text}`;
+    this.#item.tooltip = undefined;
+    this.#item.accessibilityInformation = { label: text };
+    this.#item.backgroundColor = undefined;
   }
 
   dispose(): void {
@@ -48,8 +72,8 @@ function shortened(message: string): string {
   return line.length > LONGEST ? `${line.slice(0, LONGEST - 1).trimEnd()}…` : line;
 }
 
-function colourOf(worst: Diagnostic | undefined): ThemeColor | undefined {
-  if (worst?.severity === DiagnosticSeverity.Error) return new ThemeColor('statusBarItem.errorBackground');
-  if (worst?.severity === DiagnosticSeverity.Warning) return new ThemeColor('statusBarItem.warningBackground');
+function colourOf(severity: DiagnosticSeverity): ThemeColor | undefined {
+  if (severity === DiagnosticSeverity.Error) return new ThemeColor('statusBarItem.errorBackground');
+  if (severity === DiagnosticSeverity.Warning) return new ThemeColor('statusBarItem.warningBackground');
   return undefined;
 }
