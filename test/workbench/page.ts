@@ -1,6 +1,6 @@
 import { mkdirSync } from 'node:fs';
 import path from 'node:path';
-import type { FrameLocator, Locator, Page } from 'playwright-core';
+import type { ConsoleMessage, FrameLocator, Locator, Page } from 'playwright-core';
 import { screenshots } from './readiness.js';
 
 /** Patience for whatever starts a process or a view, in ms: shared machines are slow at times. */
@@ -95,6 +95,12 @@ export async function quickFix(page: Page, found: Locator, title: string | RegEx
   // By keyboard, as the menu takes no pointer while it is being laid out.
   while (!/focused/.test((await row.getAttribute('class')) ?? '')) await page.keyboard.press('ArrowDown');
   await page.keyboard.press('Enter');
+}
+
+/** An error in the window's console that names our extension or a policy its page ran into; the workbench has others of its own. */
+export function isOurFault(message: ConsoleMessage): boolean {
+  if (message.type() !== 'error') return false;
+  return /wattwright|\.house|dist\/client\/preview/i.test(message.text());
 }
 
 /** Content of the one web view that is open. */
