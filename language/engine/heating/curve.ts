@@ -63,6 +63,11 @@ export function within(curve: Curve, range: Range): Curve {
     });
 }
 
+/** Whether something that starts at a temperature is there at another, seen from one side of it. */
+export function runsAt(from: Si<'temperature'>, outdoor: Si<'temperature'>, side: 'warmer' | 'colder'): boolean {
+  return side === 'warmer' ? outdoor >= from : outdoor > from;
+}
+
 /** Nothing outside a range, the curve inside. */
 export function onlyWithin(curve: Curve, range: Range): Curve {
   return split(curve, [range.from, range.to]).map(p =>
