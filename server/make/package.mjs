@@ -10,8 +10,15 @@ if (!existsSync(path.join(root, 'dist/server/lsp.js'))) {
   console.error('Nothing is built yet: run npm run build first.');
   process.exit(1);
 }
-// Everything is bundled, so no dependency is packed; the project names no repository to link to.
-const options = ['package', '--no-dependencies', '--allow-missing-repository', '--out', vsix];
+// Everything is bundled, so no dependency is packed; the project names no repository that links could lead to.
+const options = [
+  'package',
+  '--no-dependencies',
+  '--allow-missing-repository',
+  '--no-rewrite-relative-links',
+  '--out',
+  vsix,
+];
 const packed = spawnSync(process.execPath, [path.join(root, 'node_modules/@vscode/vsce/vsce'), ...options], {
   cwd: root,
   encoding: 'utf8',
