@@ -22,6 +22,7 @@ export interface Factor {
 export interface BasicAndAppliances {
   readonly method: 'basic-and-appliances';
   readonly title: string;
+  readonly total: Clause;
   readonly leastRating: number;
   readonly basic: {
     /** W for the first `area` m2. */
@@ -80,6 +81,7 @@ export type HvacPart = 'cooling' | 'heat-pump' | 'supplementary' | 'central-or-r
 export interface OptionalDwelling {
   readonly method: 'optional-dwelling';
   readonly title: string;
+  readonly total: Clause;
   /** The method is for services of at least this rating, A. */
   readonly leastRating: number;
   readonly units: UnitLoads;
@@ -94,6 +96,7 @@ export interface OptionalDwelling {
 export interface StandardDwelling {
   readonly method: 'standard-dwelling';
   readonly title: string;
+  readonly total: Clause;
   readonly leastRating: number;
   readonly units: UnitLoads;
   /** Shares of light and outlets: in full up to the first limit (W), then by step. */

@@ -11,6 +11,7 @@ import { standardRatings } from '../tables/standard-ratings.js';
 export const singleDwelling = (at: ClauseOf): BasicAndAppliances => ({
   method: 'basic-and-appliances',
   title: 'single dwelling, 8-200 1)',
+  total: at('8-200 1)a)'),
   leastRating: 0,
   basic: { first: 5000, area: 90, step: 1000, clause: at('8-200 1)a)i),ii)') },
   heatAndCooling: at('8-200 1)a)iii)'),
@@ -36,6 +37,7 @@ export const livingArea = (at: ClauseOf): AreaRule => ({
 });
 
 export const cecMinimum = (at: ClauseOf): MinimumService => ({
+  counts: 'as-load',
   steps: [
     { from: 80, rating: 100 },
     { from: 0, rating: 60 },

@@ -11,6 +11,7 @@ export const necArea = (at: ClauseOf, number: string): AreaRule => ({
 });
 
 export const necMinimum = (at: ClauseOf): MinimumService => ({
+  counts: 'as-rating',
   steps: [{ from: 0, rating: 100 }],
   clause: at('230.79(C)'),
 });

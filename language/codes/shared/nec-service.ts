@@ -37,6 +37,7 @@ export function optionalDwelling(d: NecServiceDifferences): OptionalDwelling {
   return {
     method: 'optional-dwelling',
     title: `optional method, ${article}.82`,
+    total: at(`${article}.82(A)`),
     leastRating: 100,
     units: unitLoads(d),
     nameplates: at(`${article}.82(B)(3)`),
@@ -94,6 +95,7 @@ export function standardDwelling(d: NecServiceDifferences): StandardDwelling {
   return {
     method: 'standard-dwelling',
     title: `standard method, ${article} Part III`,
+    total: at(`${article} Part III`),
     leastRating: 0,
     units: unitLoads(d),
     lighting: {

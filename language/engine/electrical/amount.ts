@@ -56,3 +56,21 @@ export function tiered({ label, load, full, beyond, clause }: TieredLoad, sheet?
   }));
   return value;
 }
+
+/** The parts of a load and their sum, W; parts of nothing are left out of the line. */
+export function sumOf(label: string, parts: Readonly<Record<string, number>>, source: string, sheet?: Sheet): number {
+  const value = Object.values(parts).reduce((sum, each) => sum + each, 0);
+  sheet?.(() => {
+    const present = Object.entries(parts).filter(([, part]) => part !== 0);
+    return {
+      label,
+      formula: present.map(([name]) => name).join(' + ') || '0',
+      inputs: Object.fromEntries(present.map(([name, part]) => [name, [part, 'power'] as const])),
+      value,
+      dimension: 'power',
+      source,
+      role: 'total',
+    };
+  });
+  return value;
+}

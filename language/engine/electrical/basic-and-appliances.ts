@@ -1,6 +1,6 @@
 import { cite, type BasicAndAppliances } from '../../codes/index.js';
 import type { Sheet } from '../worksheet.js';
-import { listLoads, shareOf, tiered } from './amount.js';
+import { listLoads, shareOf, sumOf, tiered } from './amount.js';
 import { ofKind, totalPower, type Demand, type Dwelling, type Load } from './loads.js';
 
 /**
@@ -12,13 +12,16 @@ export function basicAndAppliances(dwelling: Dwelling, rule: BasicAndAppliances,
   const { loads } = dwelling;
   const { range, beside } = cooking(loads);
   const vehicles = ofKind(loads, 'vehicle');
-  const power =
-    basicLoad(dwelling.livingArea, rule, sheet) +
-    heatingOrCooling(loads, rule, sheet) +
-    rangeLoad(range, rule, sheet) +
-    listed(ofKind(loads, 'tankless', 'spa'), rule.inFull, sheet) +
-    listed(vehicles, rule.vehicle, sheet) +
-    otherLoads([...beside, ...ofKind(loads, 'dryer', 'water-heater', 'appliance')], range > 0, rule, sheet);
+  const rest = [...beside, ...ofKind(loads, 'dryer', 'water-heater', 'appliance')];
+  const parts = {
+    basic: basicLoad(dwelling.livingArea, rule, sheet),
+    climate: heatingOrCooling(loads, rule, sheet),
+    range: rangeLoad(range, rule, sheet),
+    heaters: listed(ofKind(loads, 'tankless', 'spa'), rule.inFull, sheet),
+    vehicles: listed(vehicles, rule.vehicle, sheet),
+    others: otherLoads(rest, range > 0, rule, sheet),
+  };
+  const power = sumOf('Itemized load', parts, cite(rule.total), sheet);
   return { power, continuous: totalPower(vehicles) * rule.vehicle.factor };
 }
 

@@ -1,41 +1,43 @@
 import { cite, type Edition, type ManagementRule, type ServiceMethod } from '../../codes/index.js';
 import type { Sheet } from '../worksheet.js';
-import { ofKind, totalPower, type Demand, type Dwelling, type Load } from './loads.js';
+import { totalPower, type Demand, type Dwelling, type Load } from './loads.js';
 import { serviceLoad } from './service-load.js';
 
 /** A load manager as the calculated load sees it. */
 export interface Manager {
+  readonly label: string;
   /** Current that it keeps, A. */
   readonly setPoint: number;
   readonly senses: 'service' | 'feeder';
   readonly credit: 'by-edition' | 'authority-accepts' | 'none';
-  readonly channels: readonly { readonly load: string; /** W that it cannot shed. */ readonly least: number }[];
+  /** Names of the loads that it can shed altogether. */
+  readonly sheds: readonly string[];
 }
 
-/** Loads of a manager that the calculation may credit, and those that it may not. */
+/** Managed loads that the calculation may credit, and those that it may not. */
 export interface Credit {
   readonly credited: readonly Load[];
   readonly uncredited: readonly Load[];
 }
 
-/** What the edition, or the authority in writing, lets the calculation credit. */
+/** What the edition, or the authority in writing, lets the calculation credit of one manager. */
 export function creditOf(loads: readonly Load[], manager: Manager, rule: ManagementRule): Credit {
-  const managed = loads.filter(load => manager.channels.some(channel => channel.load === load.name));
-  const accepted = managed.filter(load => {
+  const managed = loads.filter(load => manager.sheds.includes(load.name));
+  const credited = managed.filter(load => {
     if (manager.credit === 'none') return false;
     return manager.credit === 'authority-accepts' || rule.credits === 'all-loads' || load.kind === 'vehicle';
   });
-  return { credited: accepted, uncredited: managed.filter(load => !accepted.includes(load)) };
+  return { credited, uncredited: managed.filter(load => !credited.includes(load)) };
 }
 
-export interface ManagedDemand extends Demand, Credit {
-  /** Whether the loads or the manager's set-point decide. */
+export interface ManagedDemand extends Demand {
+  /** Whether the loads or a manager's set-point decide. */
   readonly governs: 'loads' | 'set-point';
 }
 
 export interface ManagedService {
   readonly dwelling: Dwelling;
-  readonly manager: Manager;
+  readonly managers: readonly Manager[];
   readonly edition: Edition;
   readonly method: ServiceMethod;
   /** Volts across both legs. */
@@ -43,52 +45,61 @@ export interface ManagedService {
 }
 
 /**
- * Load of a dwelling with the credit of its load manager, W. What the manager can shed is left out of the itemized load;
- * where the edition counts the set-point, the service carries at least that (unless all loads together stay below it),
- * as a continuous load. A manager on a feeder limits its group of loads to the set-point instead.
+ * Load of a dwelling with the credit of its load managers, W. What a manager of the service can shed is left out of the
+ * itemized load; where the edition counts the set-point, the service carries at least that (unless all loads together stay
+ * below it), as a continuous load. A manager on a feeder limits its group of loads to the set-point instead.
  */
 export function managedLoad(service: ManagedService, sheet?: Sheet): ManagedDemand {
-  const { dwelling, manager, edition, method, voltage } = service;
-  const rule = edition.management;
-  const credit = creditOf(dwelling.loads, manager, rule);
-  const full = serviceLoad(dwelling, method);
-  if (credit.credited.length === 0) return { ...serviceLoad(dwelling, method, sheet), ...credit, governs: 'loads' };
-  if (manager.senses === 'feeder') return { ...limitedGroup(service, credit, sheet), ...credit, governs: 'loads' };
-
-  for (const load of credit.credited)
+  const limited = behindFeeders(service, sheet);
+  const onService = service.managers.filter(manager => manager.senses === 'service');
+  const shed = onService.flatMap(manager =>
+    creditOf(limited.loads, manager, service.edition.management).credited.map(load => ({ load, manager })),
+  );
+  if (shed.length === 0) return { ...serviceLoad(limited, service.method, sheet), governs: 'loads' };
+  for (const { load, manager } of shed)
     sheet?.(() => ({
-      label: `${load.label}, shed by the load manager`,
-      value: leastOf(load, manager),
+      label: `${load.label}, shed by ${manager.label}`,
+      value: 0,
       dimension: 'power',
-      source: source(manager, rule),
+      source: source(manager, service.edition.management),
       note: `${Math.round(load.power)} W when it runs`,
+      role: 'item',
     }));
-  const kept = dwelling.loads.flatMap(load => {
-    if (!credit.credited.includes(load)) return [load];
-    const least = leastOf(load, manager);
-    return least > 0 ? [{ ...load, power: least }] : [];
-  });
-  const uncontrolled = serviceLoad({ ...dwelling, loads: kept }, method, sheet);
-  if (rule.basis === 'not-counted') return { ...uncontrolled, ...credit, governs: 'loads' };
+  const kept = limited.loads.filter(load => !shed.some(each => each.load === load));
+  const uncontrolled = serviceLoad({ ...limited, loads: kept }, service.method, sheet);
+  if (service.edition.management.basis === 'not-counted') return { ...uncontrolled, governs: 'loads' };
+  return heldAt(Math.min(...shed.map(({ manager }) => manager.setPoint)), { service, limited, uncontrolled }, sheet);
+}
 
-  const held = manager.setPoint * voltage;
+interface Held {
+  readonly service: ManagedService;
+  readonly limited: Dwelling;
+  readonly uncontrolled: Demand;
+}
+
+/** The service carries its set-point, what cannot be controlled, or all loads together when they stay below. */
+function heldAt(setPoint: number, { service, limited, uncontrolled }: Held, sheet?: Sheet): ManagedDemand {
+  const { edition, method, voltage } = service;
+  const full = serviceLoad(limited, method);
+  const held = setPoint * voltage;
   const power = Math.min(full.power, Math.max(held, uncontrolled.power));
   sheet?.(() => ({
-    label: 'Load that the manager allows',
+    label: 'Load with load management',
     formula: 'min(all, max(setPoint * voltage, uncontrolled))',
     inputs: {
       all: [full.power, 'power'],
-      setPoint: [manager.setPoint, 'current'],
+      setPoint: [setPoint, 'current'],
       voltage: [voltage, 'voltage'],
       uncontrolled: [uncontrolled.power, 'power'],
     },
     value: power,
     dimension: 'power',
-    source: source(manager, rule),
+    source: cite(edition.management.clause),
+    role: 'total',
   }));
-  if (power >= full.power) return { ...full, ...credit, governs: 'loads' };
-  if (power > held) return { ...uncontrolled, ...credit, governs: 'loads' };
-  return { power, continuous: power, ...credit, governs: 'set-point' };
+  if (power >= full.power) return { ...full, governs: 'loads' };
+  if (power > held) return { ...uncontrolled, governs: 'loads' };
+  return { power, continuous: power, governs: 'set-point' };
 }
 
 /** Largest set-point over a breaker of this rating, A: the manager keeps a continuous load. */
@@ -100,40 +111,38 @@ export function largestSetPoint(rating: number, { management }: Edition, sheet?:
     value: management.share * rating,
     dimension: 'current',
     source: cite(management.limit),
+    role: 'total',
   }));
   return management.share * rating;
 }
 
-const leastOf = (load: Load, { channels }: Manager): number =>
-  Math.min(load.power, channels.find(channel => channel.load === load.name)?.least ?? 0);
-
 const source = ({ credit }: Manager, rule: ManagementRule): string =>
   credit === 'authority-accepts' ? 'accepted by the authority in writing' : cite(rule.clause);
 
-/** The loads of a group share its set-point; each is taken at the same share of its power. */
-function limitedGroup(
-  { dwelling, manager, edition, method, voltage }: ManagedService,
-  { credited }: Credit,
-  sheet?: Sheet,
-): Demand {
-  const together = totalPower(credited);
-  const allowed = Math.min(together, manager.setPoint * voltage);
-  sheet?.(() => ({
-    label: 'Group behind the load manager',
-    formula: 'min(together, setPoint * voltage)',
-    inputs: {
-      together: [together, 'power'],
-      setPoint: [manager.setPoint, 'current'],
-      voltage: [voltage, 'voltage'],
-    },
-    value: allowed,
-    dimension: 'power',
-    source: cite(edition.management.group),
-  }));
-  const loads = dwelling.loads.map(load =>
-    credited.includes(load) ? { ...load, power: (load.power * allowed) / together } : load,
-  );
-  return serviceLoad({ ...dwelling, loads }, method, sheet);
+/** The loads of a group behind a feeder share its set-point; each is taken at the same share of its power. */
+function behindFeeders({ dwelling, managers, edition, voltage }: ManagedService, sheet?: Sheet): Dwelling {
+  let { loads } = dwelling;
+  for (const manager of managers) {
+    const { credited } = creditOf(loads, manager, edition.management);
+    if (manager.senses === 'service' || credited.length === 0) continue;
+    const together = totalPower(credited);
+    const allowed = Math.min(together, manager.setPoint * voltage);
+    sheet?.(() => ({
+      label: `Group behind ${manager.label}`,
+      formula: 'min(together, setPoint * voltage)',
+      inputs: {
+        together: [together, 'power'],
+        setPoint: [manager.setPoint, 'current'],
+        voltage: [voltage, 'voltage'],
+      },
+      value: allowed,
+      dimension: 'power',
+      source: manager.credit === 'by-edition' ? cite(edition.management.group) : source(manager, edition.management),
+      note: 'each load below is taken at its part of this',
+    }));
+    loads = loads.map(load => (credited.includes(load) ? { ...load, power: (load.power * allowed) / together } : load));
+  }
+  return { ...dwelling, loads };
 }
 
 /** Current left to managed vehicle chargers of which `active` run at once on one circuit, A each. */
@@ -143,6 +152,3 @@ export function sharedCircuit(
 ): number {
   return Math.min(largest, (circuits.continuous.share * breaker) / active);
 }
-
-/** Vehicle charging among the loads, W. */
-export const vehiclePower = (loads: readonly Load[]): number => totalPower(ofKind(loads, 'vehicle'));

@@ -1,6 +1,6 @@
 import { cite, type HvacPart, type HvacSelection, type OptionalDwelling } from '../../codes/index.js';
 import type { Sheet } from '../worksheet.js';
-import { listLoads, shareOf, tiered } from './amount.js';
+import { listLoads, shareOf, sumOf, tiered } from './amount.js';
 import { ofKind, totalPower, type Demand, type Dwelling, type Load, type LoadKind } from './loads.js';
 import { lightAndOutlets, vehicleLoad } from './unit-loads.js';
 
@@ -20,7 +20,8 @@ export function optionalDwelling(dwelling: Dwelling, rule: OptionalDwelling, she
     vehicles > pooled
       ? shareOf({ label: 'Vehicle charging, beside the general loads', load: vehicles, ...rule.vehicle }, sheet)
       : 0;
-  return { power: pool + apart + heatingOrCooling(loads, rule, sheet), continuous: vehicles };
+  const parts = { pool, vehicles: apart, climate: heatingOrCooling(loads, rule, sheet) };
+  return { power: sumOf('Calculated load', parts, cite(rule.total), sheet), continuous: vehicles };
 }
 
 /** Loads that stand for a part of a selection. Where a heat pump runs, all other electric heat supplements it. */

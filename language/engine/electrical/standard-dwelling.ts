@@ -1,6 +1,6 @@
 import { cite, type StandardDwelling } from '../../codes/index.js';
 import type { Sheet } from '../worksheet.js';
-import { listLoads, shareOf } from './amount.js';
+import { listLoads, shareOf, sumOf } from './amount.js';
 import { ofKind, totalPower, type Demand, type Dwelling, type Load } from './loads.js';
 import { rangesDemand } from './ranges.js';
 import { lightAndOutlets, vehicleLoad } from './unit-loads.js';
@@ -23,7 +23,8 @@ export function standardDwelling(dwelling: Dwelling, rule: StandardDwelling, she
   );
   const vehicles = ofKind(loads, 'vehicle').reduce((sum, each) => sum + vehicleLoad(each, rule.units, sheet), 0);
   const climate = heatingOrCooling(loads, rule, sheet);
-  const power = light + fastened + dryer + range + vehicles + climate;
+  const parts = { light, fastened, dryer, range, vehicles, climate };
+  const power = sumOf('Calculated load', parts, cite(rule.total), sheet);
   return { power, continuous: vehicles, neutral: neutral(loads, { light, dryer, range }, rule, sheet) };
 }
 

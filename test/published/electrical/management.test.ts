@@ -13,10 +13,11 @@ import { dwelling, load, method } from './dwellings.js';
 
 const VOLTS = 240;
 const holding = (setPoint: number, loads: readonly { readonly name: string }[]): Manager => ({
+  label: 'manager',
   setPoint,
   senses: 'service',
   credit: 'by-edition',
-  channels: loads.map(each => ({ load: each.name, least: 0 })),
+  sheds: loads.map(each => each.name),
 });
 
 const setPoint = check('NEC-220.70-EMS');
@@ -25,7 +26,7 @@ test(setPoint.title, () => {
   const charger = load('vehicle', 19200);
   const service = {
     dwelling: dwelling(100, [load('range', 12000), charger]),
-    manager: holding(setPoint.inputs.setpoint_A, [charger]),
+    managers: [holding(setPoint.inputs.setpoint_A, [charger])],
     edition: nec,
     method: method('nec-2023', 'optional-dwelling'),
     voltage: VOLTS,
@@ -58,7 +59,7 @@ test(powerControl.title, () => {
   const shell = dwelling(100, [charger]);
   const bare = managedLoad({
     dwelling: shell,
-    manager: holding(1, []),
+    managers: [holding(1, [])],
     edition: nec,
     method: rule,
     voltage: inputs.V,
@@ -66,15 +67,15 @@ test(powerControl.title, () => {
   const rest = load('heat-pump', inputs.total_VA - bare);
   const house = { ...shell, loads: [charger, rest] };
   const service = { dwelling: house, edition: nec, method: rule, voltage: inputs.V };
-  const none = managedLoad({ ...service, manager: holding(80, []) });
+  const none = managedLoad({ ...service, managers: [holding(80, [])] });
   expect(Math.round(none.power / inputs.V)).toBe(expected.total_A);
 
   const limit = largestSetPoint(inputs.service_A, nec);
   expect(limit).toBe(expected['control_setting_max_if_80pct_A']);
-  const tight = managedLoad({ ...service, manager: holding(1, [charger]) });
+  const tight = managedLoad({ ...service, managers: [holding(1, [charger])] });
   expect(tight.power).toBeCloseTo(expected.uncontrolled_VA, 6);
   expect(Math.round(tight.power / inputs.V)).toBe(expected.uncontrolled_A);
-  const held = managedLoad({ ...service, manager: holding(limit, [charger]) });
+  const held = managedLoad({ ...service, managers: [holding(limit, [charger])] });
   expect(held.power / inputs.V - tight.power / inputs.V).toBeCloseTo(
     expected.headroom_for_EVSE_at_full_uncontrolled_A,
     6,
@@ -93,13 +94,13 @@ test(canadian.title, () => {
     edition: cec,
     method: method('cec-2021', 'basic-and-appliances'),
     voltage: VOLTS,
-    manager: holding(expected.threshold_A, [charger]),
+    managers: [holding(expected.threshold_A, [charger])],
   };
   const basic = managedLoad({ ...service, dwelling: shell }).power;
   const house = { ...shell, loads: [charger, load('central-heat', inputs.house_A * VOLTS - basic)] };
   const demand = managedLoad({ ...service, dwelling: house });
   expect(demand.power / VOLTS).toBeCloseTo(inputs.house_A, 9);
-  const all = managedLoad({ ...service, dwelling: house, manager: holding(expected.threshold_A, []) });
+  const all = managedLoad({ ...service, dwelling: house, managers: [holding(expected.threshold_A, [])] });
   expect(all.power / VOLTS).toBeCloseTo(expected.sum_A, 9);
   expect(all.power / VOLTS > expected.threshold_A).toBe(expected.sheds);
   expect(demand.power / VOLTS < expected.threshold_A).toBe(expected.house_alone_below);

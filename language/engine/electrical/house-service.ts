@@ -1,0 +1,209 @@
+import { cite, edition as editionOf, type Edition, type ServiceMethod } from '../../codes/index.js';
+import { Withheld, type Block, type House } from '../../model/index.js';
+import { named } from '../envelope/named.js';
+import { once } from '../once.js';
+import type { Sheet } from '../worksheet.js';
+import { loadsOf, loadsOn } from './house-loads.js';
+import { floorAreaAboveGrade, livingArea, type Storey } from './living-area.js';
+import { totalPower, type Demand, type Dwelling, type Load } from './loads.js';
+import { creditOf, managedLoad, type Manager } from './management.js';
+import { methodFor, minimumRating, ratingNeeded, serviceAmperes, serviceLoad } from './service-load.js';
+
+/** The edition that a house names. */
+export function editionFor({ electricalCode }: House): Edition {
+  if (!electricalCode) throw new Withheld('the house names no electrical-code');
+  return editionOf(electricalCode);
+}
+
+/** All that the rules for a service ask of a house. */
+export interface HouseService {
+  readonly edition: Edition;
+  readonly method: ServiceMethod;
+  readonly rating: number;
+  readonly voltage: number;
+  readonly dwelling: Dwelling;
+  readonly managers: readonly Manager[];
+}
+
+export const houseService = once((house: House, sheet?: Sheet): HouseService => {
+  const { service, load } = house.electrical;
+  const edition = editionFor(house);
+  if (!service) throw new Withheld('there is no service block');
+  if (house.storey.length === 0) throw new Withheld('there is no storey to count the living area by');
+  if (house.suite.length > 0) throw new Withheld('two dwelling units on one service follow another rule than one');
+  const storeys = house.storey.map(storeyOf);
+  const general = load.filter(({ kind }) => kind === 'lighting-and-receptacles');
+  return {
+    edition,
+    rating: service.rating,
+    voltage: service.voltage,
+    method: methodFor(edition, service.rating),
+    dwelling: {
+      livingArea: livingArea(storeys, edition, sheet),
+      floorArea: floorAreaAboveGrade(storeys),
+      smallApplianceCircuits: Math.max(0, ...general.map(each => each.smallApplianceCircuits)),
+      laundryCircuits: Math.max(0, ...general.map(each => each.laundryCircuits)),
+      loads: loadsOf(house).flatMap(each => each.service() ?? []),
+    },
+    managers: house.electrical.loadManager.map(manager => managerOf(manager, service.rating, house)),
+  };
+});
+
+const storeyOf = (storey: Block<'storey'>): Storey => ({
+  label: named(storey),
+  area: storey.area,
+  outsideArea: storey.outsideArea,
+  height: storey.height,
+  level: storey.level,
+  finish: storey.finished ? 'finished' : 'unfinished',
+});
+
+/** The current that a load manager keeps, A. */
+export function setPointOf(manager: Block<'load-manager'>, rating: number): number {
+  if (manager.limit !== undefined) return manager.limit;
+  if (manager.limitFraction !== undefined) return manager.limitFraction * rating;
+  throw new Withheld(`${named(manager)} states no limit`);
+}
+
+function managerOf(manager: Block<'load-manager'>, rating: number, house: House): Manager {
+  return {
+    label: named(manager),
+    setPoint: setPointOf(manager, rating),
+    senses: manager.senses === 'service' ? 'service' : 'feeder',
+    credit: manager.credit.says,
+    sheds: managedBlocks(manager, house).map(({ name }) => name),
+  };
+}
+
+/** What the channels of a manager shed: loads that they name, and loads on circuits that they name. */
+export const managedBlocks = (manager: Block<'load-manager'>, house: House): readonly { readonly name: string }[] =>
+  manager.channel.flatMap(({ sheds }) => {
+    // A channel may name what a later stage adds; until then it sheds nothing.
+    if (!sheds) return [];
+    return sheds.is === 'circuit' ? loadsOn(house, sheds).map(({ block }) => block) : [sheds];
+  });
+
+/** Loads that managers shed in this house, by whether the edition or the authority credits them. */
+export const managedLoads = once(
+  (house: House): { readonly credited: readonly Load[]; readonly uncredited: readonly Load[] } => {
+    const { dwelling, managers, edition } = houseService(house);
+    const each = managers.map(manager => creditOf(dwelling.loads, manager, edition.management));
+    return {
+      credited: each.flatMap(({ credited }) => credited),
+      uncredited: each.flatMap(({ uncredited }) => uncredited),
+    };
+  },
+);
+
+/** Load by the code before its minimum, W, without and with the credit of load management. */
+const unmanagedLoad = once((house: House, sheet?: Sheet): Demand => {
+  const { dwelling, method } = houseService(house, sheet);
+  return serviceLoad(dwelling, method, sheet);
+});
+const creditedLoad = once((house: House, sheet?: Sheet): Demand => managedLoad(houseService(house, sheet), sheet));
+
+/** Calculated load of the service in A, with the credit of load management that the edition or the authority gives. */
+export const serviceDemand = once((house: House, sheet?: Sheet): number =>
+  calculated(house, creditedLoad(house, sheet), sheet),
+);
+
+/** Calculated load of the service in A as if nothing were managed. */
+export const serviceDemandWithoutManagement = once((house: House, sheet?: Sheet): number =>
+  calculated(house, unmanagedLoad(house, sheet), sheet),
+);
+
+/** Amperes of a load, and the smallest service where the code makes it a part of the load. */
+function calculated(house: House, { power }: Demand, sheet?: Sheet): number {
+  const { edition, voltage, dwelling } = houseService(house);
+  const amperes = serviceAmperes(power, voltage, edition, sheet);
+  const { minimum } = edition;
+  const least = minimumRating(dwelling.floorArea, edition, sheet);
+  if (minimum.counts === 'as-rating') return amperes;
+  const value = Math.max(amperes, least);
+  sheet?.(() => ({
+    label: least > amperes ? 'Calculated load: the smallest service governs' : 'Calculated load: the items govern',
+    formula: 'max(items, smallest)',
+    inputs: { items: [amperes, 'current'], smallest: [least, 'current'] },
+    value,
+    dimension: 'current',
+    source: cite(minimum.clause),
+    role: 'total',
+  }));
+  return value;
+}
+
+/** Rating that the service needs in A: for its load with the continuous part, and never less than the code's smallest. */
+export const serviceRatingNeeded = once((house: House, sheet?: Sheet): number => {
+  const { edition, voltage, dwelling } = houseService(house);
+  const needed = ratingNeeded(creditedLoad(house, sheet), voltage, edition, sheet);
+  const least = minimumRating(dwelling.floorArea, edition, sheet);
+  sheet?.(() => ({
+    label: 'Rating needed',
+    formula: 'max(needed, smallest)',
+    inputs: { needed: [needed, 'current'], smallest: [least, 'current'] },
+    value: Math.max(needed, least),
+    dimension: 'current',
+    source: cite(edition.minimum.clause),
+    role: 'total',
+  }));
+  return Math.max(needed, least);
+});
+
+/**
+ * Amperes that the service has left. While it is at least as large as the code's smallest, that is what may still be added
+ * to the items; a service below the smallest is short by the difference, however little it carries.
+ */
+export const serviceHeadroom = once((house: House, sheet?: Sheet): number => {
+  const { edition, voltage, dwelling, rating } = houseService(house);
+  const items = ratingNeeded(creditedLoad(house, sheet), voltage, edition, sheet);
+  const least = minimumRating(dwelling.floorArea, edition, sheet);
+  const needed = rating >= least ? items : Math.max(items, least);
+  sheet?.(() => ({
+    label: 'Remaining',
+    formula: 'rating - needed',
+    inputs: { rating: [rating, 'current'], needed: [needed, 'current'] },
+    value: rating - needed,
+    dimension: 'current',
+    source: cite(edition.serviceContinuous.clause),
+    role: 'total',
+  }));
+  return rating - needed;
+});
+
+/** Running power of the loads that management takes out of the calculated load, W. */
+export const managedPower = once((house: House, sheet?: Sheet): number => {
+  const { credited } = managedLoads(house);
+  const rule = editionFor(house).management;
+  for (const load of credited)
+    sheet?.(() => ({
+      label: load.label,
+      value: load.power,
+      dimension: 'power',
+      source: cite(rule.clause),
+      role: 'item',
+    }));
+  const value = totalPower(credited);
+  sheet?.(() => ({
+    label: 'Managed and credited',
+    value,
+    dimension: 'power',
+    source: cite(rule.clause),
+    role: 'total',
+  }));
+  return value;
+});
+
+/** Running power of everything that is counted item by item, W. */
+export const connectedPower = once((house: House, sheet?: Sheet): number => {
+  const { loads } = houseService(house).dwelling;
+  for (const load of loads)
+    sheet?.(() => ({ label: load.label, value: load.power, dimension: 'power', source: 'as stated', role: 'item' }));
+  sheet?.(() => ({
+    label: 'Connected load beside light and outlets',
+    value: totalPower(loads),
+    dimension: 'power',
+    source: 'sum of the lines above',
+    role: 'total',
+  }));
+  return totalPower(loads);
+});
