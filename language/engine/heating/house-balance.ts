@@ -1,11 +1,13 @@
 import { Withheld, type House } from '../../model/index.js';
 import type { Si } from '../../units/index.js';
+import { named } from '../envelope/named.js';
 import { once } from '../once.js';
 import type { Sheet } from '../worksheet.js';
 import { at, line, plus, type Curve, type Range } from './curve.js';
 import { codeLoad, type DesignLoad } from './design-load.js';
-import { auxiliaryOutput, heatPumpOutput, tableOutput } from './equipment.js';
+import { auxiliaryOutput, heatPumpOutput, performancePoints, tableOutput } from './equipment.js';
 import { explainHeatPumps, explainLoad } from './explain.js';
+import { extrapolatedOutput } from './heat-pump.js';
 import { auxiliaryRequired, balancePoint, worstMargin, type WorstMargin } from './margin.js';
 
 /** Load and outputs of a house from the code's design temperature to the indoor temperature. */
@@ -119,6 +121,45 @@ export function houseAuxiliaryRequired(house: House, sheet?: Sheet): Si<'heat-fl
     }));
   }
   return required;
+}
+
+/** All heat at the code's design temperature. */
+export function installedAtDesign(house: House, sheet?: Sheet): Si<'heat-flow'> {
+  const { range, heatPump, auxiliary } = houseBalance(house);
+  const [fromHeatPump, others] = [at(heatPump, range.from), at(auxiliary, range.from)];
+  if (sheet) {
+    explainHeatPumps(house, range, range.from, 'warmer', sheet);
+    auxiliaryOutput(house, heatPump, range, sheet);
+    sheet(() => ({
+      label: 'Heat at the design temperature',
+      formula: 'Q_hp + Q_aux',
+      inputs: { Q_hp: [fromHeatPump, 'heat-flow'], Q_aux: [others, 'heat-flow'] },
+      value: fromHeatPump + others,
+      dimension: 'heat-flow',
+      role: 'total',
+    }));
+  }
+  return fromHeatPump + others;
+}
+
+/** What the tables would give at the code's design temperature if their last lines went on; credited nowhere. */
+export function extrapolatedAtDesign(house: House, sheet?: Sheet): Si<'heat-flow'> {
+  needHeatPump(house);
+  const { range } = houseBalance(house);
+  const beyond = house.heating.heatPump.flatMap(hp => {
+    const watts = extrapolatedOutput(performancePoints(hp), range.from);
+    return watts === undefined ? [] : [{ hp, watts }];
+  });
+  if (beyond.length === 0) throw new Withheld('the performance table reaches the design temperature');
+  for (const { hp, watts } of beyond)
+    sheet?.(() => ({
+      label: `${named(hp)} beyond its table`,
+      value: watts,
+      dimension: 'heat-flow',
+      role: 'item',
+      note: 'The line of the two coldest points, carried on: information, not a credit.',
+    }));
+  return beyond.reduce((sum, b) => sum + b.watts, 0);
 }
 
 function needHeatPump(house: House): void {
