@@ -1,0 +1,143 @@
+import type { BuiltHouse, Declared, DeclaredProperty, Limit, Report } from '../build/index.js';
+import type { Block } from '../model/index.js';
+import { resultOf, results, resultsOf, type Result, type Tier } from '../results/index.js';
+import type { Say } from '../rules/index.js';
+import { dimensions, nearest, sameVector, spell, type Vector } from '../units/index.js';
+import { reaches } from './judge.js';
+import { compute, subjectsOf, type StageView } from './views.js';
+
+/** Holds every expectation against its result: in a house for every stage, in a stage from there on. */
+export function judgeExpectations(
+  house: BuiltHouse,
+  views: readonly StageView[],
+  upto: Tier,
+  say: Say,
+  report: Report,
+  fault: (error: unknown, what: string) => void,
+): void {
+  for (const { block, from } of expectBlocks(house, views))
+    for (const property of block.properties.values()) {
+      if (property.value.is !== 'bounds') continue;
+      const meant = resolve(property, house, report);
+      if (!meant || !fits(property, meant.result, report)) continue;
+      if (!reaches(upto, meant.result.tier)) continue;
+      const { low, high } = property.value;
+      const broken: string[] = [];
+      let message = '';
+      for (const view of from) {
+        const subject =
+          meant.block === undefined ? (view.house as Block) : subjectNamed(meant.block, meant.result.of, view);
+        if (!subject) continue;
+        const outcome = compute(() => meant.result.compute(subject, view.house), fault, property.key);
+        const told =
+          'withheld' in outcome
+            ? `${property.key} is not known in ${inStage(view)}: ${outcome.withheld}`
+            : verdict(outcome.value, low, high, meant.result, property.key, view, say);
+        if (!told) continue;
+        broken.push(view.name);
+        message ||= told;
+      }
+      if (!broken.length) continue;
+      const more = broken.length > 1 ? `, and ${broken.length - 1} more ${broken.length > 2 ? 'stages' : 'stage'}` : '';
+      report.add('expect/broken', property.valueSpan, message + more);
+    }
+}
+
+const inStage = (view: StageView): string => (view.stage ? `stage ${view.name}` : 'the house today');
+
+function expectBlocks(
+  house: BuiltHouse,
+  views: readonly StageView[],
+): { block: Declared; from: readonly StageView[] }[] {
+  const of = (d: Declared) => d.children.filter(c => c.kind === 'expect');
+  return [
+    ...of(house.declared).map(block => ({ block, from: views })),
+    ...views.flatMap(v =>
+      v.built.declared ? of(v.built.declared).map(block => ({ block, from: [v, ...(v.later as StageView[])] })) : [],
+    ),
+  ];
+}
+
+function verdict(
+  value: number,
+  low: Limit | undefined,
+  high: Limit | undefined,
+  result: Result,
+  key: string,
+  view: StageView,
+  say: Say,
+): string | undefined {
+  const slack = 1e-9 * Math.max(1, Math.abs(value));
+  const print = (v: number) => say(v, result.dimension);
+  const is = `${key} is ${print(value)} in ${inStage(view)}`;
+  if (low && high && low !== high && (value < low.value - slack || value > high.value + slack))
+    return `${is}, and ${print(low.value)} .. ${print(high.value)} is expected`;
+  if (low && value < low.value - slack)
+    return `${is}, ${print(low.value - value)} below the expected ${print(low.value)}`;
+  if (high && value > high.value + slack)
+    return `${is}, ${print(value - high.value)} above the expected ${print(high.value)}`;
+  return undefined;
+}
+
+/** `heating.worst-margin` of the house, or `main.spaces-left` of a block. */
+function resolve(
+  property: DeclaredProperty,
+  house: BuiltHouse,
+  report: Report,
+): { result: Result; block?: string } | undefined {
+  const { key, keySpan } = property;
+  const ofHouse = resultOf(key, 'house');
+  if (ofHouse) return { result: ofHouse };
+  const dot = key.lastIndexOf('.');
+  const block = dot < 0 ? undefined : house.names.blocks.get(key.slice(0, dot));
+  if (block) {
+    const result = resultOf(key.slice(dot + 1), block.kind);
+    if (result) return { result, block: block.name };
+    const near = nearest(
+      key.slice(dot + 1),
+      resultsOf(block.kind).map(r => r.name),
+    );
+    report.add(
+      'input/unknown-result',
+      keySpan,
+      near
+        ? `a ${block.kind} has no result ${key.slice(dot + 1)}; the nearest is ${near}`
+        : `a ${block.kind} has no result ${key.slice(dot + 1)}`,
+      near ? { replace: [[`Write ${block.name}.${near}`, `${block.name}.${near}`]] } : {},
+    );
+    return undefined;
+  }
+  const near = nearest(
+    key,
+    results.filter(r => r.of === 'house').map(r => r.name),
+  );
+  report.add(
+    'input/unknown-result',
+    keySpan,
+    near ? `there is no result ${key}; the nearest is ${near}` : `there is no result ${key}`,
+    near ? { replace: [[`Write ${near}`, near]] } : {},
+  );
+  return undefined;
+}
+
+function fits(property: DeclaredProperty, result: Result, report: Report): boolean {
+  if (property.value.is !== 'bounds') return false;
+  const d: { vector: Vector; point?: true; doc: string } = dimensions[result.dimension];
+  for (const limit of [property.value.low, property.value.high]) {
+    if (!limit) continue;
+    if (sameVector(limit.vector as Vector, d.vector) && Boolean(limit.point) === Boolean(d.point)) continue;
+    const is = spell({
+      value: limit.value,
+      vector: limit.vector as Vector,
+      ...(limit.point ? { point: true as const } : {}),
+    });
+    report.add('input/wrong-dimension', limit.span, `${property.key} is ${d.doc}, not ${is}`);
+    return false;
+  }
+  return true;
+}
+
+const subjectNamed = (name: string, kind: string, view: StageView): Block | undefined =>
+  subjectsOf(view.house)
+    .byKind.get(kind)
+    ?.find(b => b.name === name);

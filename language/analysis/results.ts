@@ -1,0 +1,44 @@
+import type { Step } from '../engine/worksheet.js';
+import type { Block } from '../model/index.js';
+import { fullName, results, type Result, type Tier } from '../results/index.js';
+import { reaches } from './judge.js';
+import { compute, subjectsOf, type Outcome, type StageView } from './views.js';
+
+/** A named result of one stage: its value in SI, or why it is withheld. */
+export interface Named {
+  readonly name: string;
+  readonly result: Result;
+  readonly subject: Block;
+  readonly outcome: Outcome;
+}
+
+/** All named results of a stage up to a tier, the house's first, then block by block. */
+export function namedResults(view: StageView, upto: Tier, fault: (error: unknown, what: string) => void): Named[] {
+  const named: Named[] = [];
+  for (const result of results) {
+    if (!reaches(upto, result.tier)) continue;
+    for (const subject of subjectsOf(view.house).byKind.get(result.of) ?? [])
+      named.push({
+        name: fullName(result, subject),
+        result,
+        subject,
+        outcome: compute(() => result.compute(subject, view.house), fault, result.name),
+      });
+  }
+  return named;
+}
+
+/** The worksheet of a result: the steps of its own calculation, recorded while it runs once more. */
+export function worksheet(
+  named: Named,
+  view: StageView,
+  fault: (error: unknown, what: string) => void,
+): { steps: readonly Step[]; outcome: Outcome } {
+  const steps: Step[] = [];
+  const outcome = compute(
+    () => named.result.compute(named.subject, view.house, make => steps.push(make())),
+    fault,
+    named.name,
+  );
+  return { steps, outcome };
+}
