@@ -55,12 +55,12 @@ export function conductorAmpacity(
   const value = Math.min(table * warmth * company, limit);
   sheet?.(() => ({
     label: `Ampacity of ${size} ${metal}`,
-    formula: 'min(column * warmth * company, end)',
+    formula: 'min(column * warmth * company, termination)',
     inputs: {
       column: [table, 'current'],
       warmth: [warmth, 'ratio'],
       company: [company, 'ratio'],
-      end: [limit, 'current'],
+      termination: [limit, 'current'],
     },
     value,
     dimension: 'current',

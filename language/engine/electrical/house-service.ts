@@ -77,11 +77,9 @@ function managerOf(manager: Block<'load-manager'>, rating: number, house: House)
 
 /** What the channels of a manager shed: loads that they name, and loads on circuits that they name. */
 export const managedBlocks = (manager: Block<'load-manager'>, house: House): readonly { readonly name: string }[] =>
-  manager.channel.flatMap(({ sheds }) => {
-    // A channel may name what a later stage adds; until then it sheds nothing.
-    if (!sheds) return [];
-    return sheds.is === 'circuit' ? loadsOn(house, sheds).map(({ block }) => block) : [sheds];
-  });
+  manager.channel.flatMap(({ sheds }): readonly { readonly name: string }[] =>
+    sheds.is === 'circuit' ? loadsOn(house, sheds).map(({ block }) => block) : [sheds],
+  );
 
 /** Loads that managers shed in this house, by whether the edition or the authority credits them. */
 export const managedLoads = once(
@@ -117,8 +115,8 @@ function calculated(house: House, { power }: Demand, sheet?: Sheet): number {
   const { edition, voltage, dwelling } = houseService(house);
   const amperes = serviceAmperes(power, voltage, edition, sheet);
   const { minimum } = edition;
-  const least = minimumRating(dwelling.floorArea, edition, sheet);
   if (minimum.counts === 'as-rating') return amperes;
+  const least = minimumRating(dwelling.floorArea, edition, sheet);
   const value = Math.max(amperes, least);
   sheet?.(() => ({
     label: least > amperes ? 'Calculated load: the smallest service governs' : 'Calculated load: the items govern',
