@@ -52,7 +52,7 @@ describe.skipIf(missing)('a sample in the workbench', () => {
     page.on('console', message => {
       if (isOurFault(message)) faults.push(message.text());
     });
-    await open(page, workbench.url({ folder: workbench.copyOf(place), file: SAMPLE.file }), SAMPLE.file);
+    await open(page, workbench.url({ folder: workbench.copyOf(place), file: SAMPLE.file }), SAMPLE.tab);
     return page;
   }
 

@@ -26,7 +26,7 @@ describe.skipIf(missing)('in a folder that nobody has trusted', () => {
   test('the house is checked all the same', async () => {
     const page = await browser.newPage({ viewport: { width: 1400, height: 900 } });
     const folder = workbench.copyOf(path.join(root, SAMPLE.folder));
-    await open(page, workbench.url({ folder, file: SAMPLE.file }), SAMPLE.file);
+    await open(page, workbench.url({ folder, file: SAMPLE.file }), SAMPLE.tab);
     await page.locator('.statusbar-item', { hasText: 'Restricted Mode' }).waitFor({ timeout: 30_000 });
     await replace(page, FAULT.from, FAULT.to);
     await squiggles(page, 'error').first().waitFor({ timeout: 30_000 });

@@ -1,7 +1,7 @@
 import path from 'node:path';
 
-/** Folder of the sample that the editors open, from the project's root, and the file in it. */
-export const SAMPLE = { folder: path.join('samples', 'demo'), file: 'demo.house' };
+/** What the editors open as a workspace, from the project's root, and the house in it. */
+export const SAMPLE = { folder: 'samples', file: path.join('tamarack', 'tamarack.house'), tab: 'tamarack.house' };
 
 /** A slip that anyone may make in that file, the finding it brings, and the fix that takes it away. */
 export const FAULT = {
