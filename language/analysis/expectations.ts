@@ -2,6 +2,7 @@ import type { BuiltHouse, Declared, DeclaredProperty, Limit, Report } from '../b
 import type { Block } from '../model/index.js';
 import { resultOf, results, resultsOf, type Result, type Tier } from '../results/index.js';
 import type { Say } from '../rules/index.js';
+import { sections } from '../vocabulary/index.js';
 import { dimensions, nearest, sameVector, spell, type Vector } from '../units/index.js';
 import { reaches } from './judge.js';
 import { compute, subjectsOf, type StageView } from './views.js';
@@ -89,36 +90,29 @@ function resolve(
   const ofHouse = resultOf(key, 'house');
   if (ofHouse) return { result: ofHouse };
   const dot = key.lastIndexOf('.');
-  const block = dot < 0 ? undefined : house.names.blocks.get(key.slice(0, dot));
-  if (block) {
-    const result = resultOf(key.slice(dot + 1), block.kind);
-    if (result) return { result, block: block.name };
-    const near = nearest(
-      key.slice(dot + 1),
-      resultsOf(block.kind).map(r => r.name),
-    );
-    report.add(
-      'input/unknown-result',
-      keySpan,
-      near
-        ? `a ${block.kind} has no result ${key.slice(dot + 1)}; the nearest is ${near}`
-        : `a ${block.kind} has no result ${key.slice(dot + 1)}`,
-      near ? { replace: [[`Write ${block.name}.${near}`, `${block.name}.${near}`]] } : {},
-    );
-    return undefined;
+  const [name, short] = [key.slice(0, dot), key.slice(dot + 1)];
+  const called = dot < 0 || sections.includes(name) ? [] : house.names.named(name);
+  for (const { kind } of called) {
+    const result = resultOf(short, kind);
+    if (result) return { result, block: name };
   }
-  const near = nearest(
-    key,
-    results.filter(r => r.of === 'house').map(r => r.name),
-  );
+  const known = called.length
+    ? called.flatMap(b => resultsOf(b.kind).map(r => `${name}.${r.name}`))
+    : results.filter(r => r.of === 'house').map(r => r.name);
+  const near = nearest(key, known);
+  const what = called.length
+    ? `${article(called[0].kind)} ${called[0].kind} has no result ${short}`
+    : `there is no result ${key}`;
   report.add(
     'input/unknown-result',
     keySpan,
-    near ? `there is no result ${key}; the nearest is ${near}` : `there is no result ${key}`,
+    near ? `${what}; the nearest is ${near}` : what,
     near ? { replace: [[`Write ${near}`, near]] } : {},
   );
   return undefined;
 }
+
+const article = (word: string): string => (/^[aeiou]/.test(word) ? 'an' : 'a');
 
 function fits(property: DeclaredProperty, result: Result, report: Report): boolean {
   if (property.value.is !== 'bounds') return false;

@@ -40,7 +40,7 @@ export function viewsOf(house: BuiltHouse, today: string, fault: (error: unknown
         return built.places.get(address ?? '')?.properties.has(property) ?? false;
       },
       freshName(wish) {
-        const taken = (n: string) => house.names.blocks.has(n) || blocks.has(n);
+        const taken = (n: string) => house.names.named(n).length > 0 || blocks.has(n);
         if (!taken(wish)) return wish;
         let n = 2;
         while (taken(`${wish}-${n}`)) n++;

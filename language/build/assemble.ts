@@ -83,7 +83,7 @@ class Maker {
       if (type.is !== 'reference' || type.presence !== 'required') continue;
       const value = e.properties.get(key)?.property.value;
       if (value?.is !== 'reference') continue;
-      const target = this.around.names.blocks.get(value.reference.ref[0]?.name ?? '');
+      const target = this.around.names.one(value.reference.ref[0]?.name ?? '', type.to);
       if (target && (this.aliveness(target) === 'later' || this.dormant.has(target))) return true;
     }
     return false;
@@ -176,7 +176,9 @@ class Maker {
   private target(n: Name, kinds: readonly string[], e: Effective): Model | undefined | 'lost' {
     const { around } = this;
     if (kinds.includes('stage')) return around.names.stages.has(n.name) ? undefined : 'lost';
-    const own = around.names.blocks.get(n.name) ?? this.unnamed(n.name, kinds);
+    const several = around.names.named(n.name, kinds);
+    if (several.length > 1) return this.ambiguous(n, several, e);
+    const own = several[0] ?? this.unnamed(n.name, kinds) ?? around.names.one(n.name);
     const target = own ?? around.scopeFor(e.declared.uri).block(n.name);
     if (!target) return this.unknown(n, kinds, e);
     if (!kinds.includes(target.kind)) {
@@ -215,10 +217,26 @@ class Maker {
     return all.length === 1 ? all[0] : undefined;
   }
 
+  private ambiguous(n: Name, several: readonly Declared[], e: Effective): 'lost' {
+    tell(this.around, n, () =>
+      this.around
+        .reportFor(e.declared.uri)
+        .add(
+          'input/ambiguous-name',
+          n.span,
+          `${n.name} is the name of several blocks that may stand here; give them names of their own`,
+          {
+            related: several.map(b => ({ uri: b.uri, ...b.head, message: `this ${b.kind} is called ${n.name}` })),
+          },
+        ),
+    );
+    return 'lost';
+  }
+
   private unknown(n: Name, kinds: readonly string[], e: Effective): 'lost' {
     const { around } = this;
     tell(around, n, () => {
-      const own = [...around.names.blocks.values()].filter(b => kinds.includes(b.kind)).map(b => b.name);
+      const own = around.names.all(kinds).map(b => b.name);
       const near = nearest(n.name, [...own, ...around.scopeFor(e.declared.uri).names(kinds)]);
       const what = `there is no ${kinds.slice(0, 3).join(' or ')} ${n.name}`;
       around

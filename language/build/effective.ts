@@ -3,7 +3,8 @@ import { blocks } from '../vocabulary/index.js';
 import type { Declared, DeclaredProperty, Name } from './declared.js';
 import type { Report } from './problem.js';
 import type { Scope } from './scope.js';
-import type { Namespace, State } from './stages.js';
+import type { Namespace } from './namespace.js';
+import type { State } from './stages.js';
 
 /** A block as it stands in one stage, with the properties that hold there and where each was written. */
 export interface Effective {
@@ -120,14 +121,11 @@ function brokenLike(b: Declared, around: Surroundings): boolean {
 
 export function likeOf(b: Declared, around: Surroundings): Declared | undefined {
   const name = b.like!;
-  const target = around.names.blocks.get(name.name) ?? around.scopeFor(b.uri).block(name.name);
+  const target = around.names.one(name.name, [b.kind]) ?? around.scopeFor(b.uri).block(name.name);
   if (!target) {
     tell(around, name, () => {
       const known = around.scopeFor(b.uri).names([b.kind]);
-      const near = nearest(name.name, [
-        ...known,
-        ...[...around.names.blocks.values()].filter(o => o.kind === b.kind).map(o => o.name),
-      ]);
+      const near = nearest(name.name, [...known, ...around.names.all([b.kind]).map(o => o.name)]);
       around
         .reportFor(b.uri)
         .add(

@@ -27,8 +27,7 @@ export function fingerprint(
       parts.push('\n', key, '=', textOf(property));
       if (property.value.is !== 'reference') continue;
       for (const { name } of property.value.reference.ref) {
-        const target = names.blocks.get(name);
-        parts.push(target ? aliveness(target) : 'outside');
+        parts.push(names.named(name).map(aliveness).join() || 'outside');
       }
     }
     e.children.forEach(walk);

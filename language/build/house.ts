@@ -6,7 +6,8 @@ import { fingerprint } from './fingerprint.js';
 import { judgeMoney } from './money.js';
 import { Report } from './problem.js';
 import type { Scope } from './scope.js';
-import { namespaceOf, statesOf, type Namespace, type State } from './stages.js';
+import { namespaceOf, noNames, type Namespace } from './namespace.js';
+import { statesOf, type State } from './stages.js';
 
 /** A house as it stands after one stage, or today. */
 export interface BuiltStage {
@@ -97,7 +98,7 @@ function aliveBelow(b: Declared, alive = new Set<Declared>()): Set<Declared> {
 
 /** Follows the names of a file's own blocks outside any house, so that its faults are told where they stand. */
 export function judgeLibrary(file: DeclaredFile, scopeFor: (uri: string) => Scope, report: Report): void {
-  const names: Namespace = { blocks: new Map(), stages: new Map(), sources: new Map() };
+  const names = noNames;
   const around: Surroundings = {
     names,
     scopeFor,

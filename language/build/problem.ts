@@ -20,6 +20,7 @@ export const inputCodes = {
   'input/currency': 'error',
   'input/tolerance': 'error',
   'input/unknown-name': 'error',
+  'input/ambiguous-name': 'error',
   'input/not-alive': 'error',
   'input/wrong-block': 'error',
   'input/duplicate-name': 'error',

@@ -1,6 +1,7 @@
 import { nearest } from '../units/index.js';
 import { blocks, parentsOf } from '../vocabulary/index.js';
 import type { Declared, DeclaredProperty, Instruction, Name } from './declared.js';
+import type { Namespace } from './namespace.js';
 import type { Report } from './problem.js';
 
 /** Which blocks stand after a stage, and what its changes and those before it have set. */
@@ -14,53 +15,6 @@ export interface State {
   readonly lost: ReadonlyMap<Declared, Declared['lost']>;
   /** Blocks that stages have added to a parent, in order. */
   readonly added: ReadonlyMap<Declared, readonly Declared[]>;
-}
-
-/** The names of a house's own blocks, over all its stages. */
-export interface Namespace {
-  readonly blocks: ReadonlyMap<string, Declared>;
-  readonly stages: ReadonlyMap<string, Declared>;
-  readonly sources: ReadonlyMap<string, Declared>;
-}
-
-export function namespaceOf(house: Declared, report: Report): Namespace {
-  const own = new Map<string, Declared>();
-  const stages = new Map<string, Declared>();
-  const sources = new Map<string, Declared>();
-  const enter = (b: Declared): void => {
-    const type = blocks.get(b.kind);
-    if (type?.names || type?.ofStage || type?.bounds || b.kind === 'layer' || b.kind === 'framing') return;
-    const names = b.kind === 'stage' ? stages : b.kind === 'source' ? sources : own;
-    const first = names.get(b.name);
-    if (!first) names.set(b.name, b);
-    else if (type?.once || type?.section || b.named || first.named)
-      duplicate(b, first, Boolean(type?.section ?? type?.once) && !b.named, report);
-  };
-  const walk = (b: Declared): void => {
-    for (const child of b.children) {
-      enter(child);
-      walk(child);
-    }
-    for (const { block } of b.instructions) {
-      if (!block) continue;
-      enter(block);
-      walk(block);
-    }
-  };
-  walk(house);
-  return { blocks: own, stages, sources };
-}
-
-function duplicate(b: Declared, first: Declared, once: boolean, report: Report): void {
-  const related = [{ uri: first.uri, from: first.head.from, to: first.head.to, message: 'the first one' }];
-  if (once) report.add('input/duplicate-block', b.head, `there is one ${b.kind}, and it stands already`, { related });
-  else
-    report.add(
-      'input/duplicate-name',
-      b.head,
-      `${b.name} is the name of a ${first.kind} already; names are shared over all stages`,
-      { related },
-    );
 }
 
 /** The house as it is, then each stage in the order written. */
@@ -167,7 +121,7 @@ function parentOf(
   const kinds = parentsOf.get(block.kind) ?? [];
   if (block.inside) {
     const { name, span } = block.inside;
-    const parent = names.blocks.get(name);
+    const parent = names.one(name, kinds) ?? names.one(name);
     if (!parent) unknown(block.inside, names, `a ${kinds.join(' or ')}`, report, kinds);
     else if (!alive.has(parent)) report.add('input/not-alive', span, `${name} does not stand in this stage`);
     else if (!kinds.includes(parent.kind))
@@ -205,22 +159,31 @@ function parentOf(
   return undefined;
 }
 
+/** The block that `change` or `remove` means: where several have the name, the one that stands and has what is changed. */
 function targetOf(
-  { target }: Instruction,
+  instruction: Instruction,
   alive: ReadonlySet<Declared>,
   names: Namespace,
   report: Report,
 ): Declared | undefined {
+  const { target, properties } = instruction;
   if (!target) return undefined;
-  const block = names.blocks.get(target.name);
-  if (!block) {
+  const { name, span } = target;
+  const all = names.named(name);
+  if (!all.length) {
     unknown(target, names, 'a block', report);
     return undefined;
   }
-  if (alive.has(block)) return block;
-  report.add('input/not-alive', target.span, `${target.name} does not stand in this stage`, {
-    related: [{ uri: block.uri, from: block.head.from, to: block.head.to, message: 'it is written here' }],
-  });
+  const standing = all.filter(b => alive.has(b));
+  const fitting = standing.filter(b => [...(properties?.keys() ?? [])].every(k => blocks.get(b.kind)?.properties[k]));
+  if (fitting.length === 1) return fitting[0];
+  const related = all.map(b => ({ uri: b.uri, ...b.head, message: `this ${b.kind} is called ${name}` }));
+  if (standing.length > 1)
+    report.add('input/ambiguous-name', span, `${name} is the name of several blocks; give them names of their own`, {
+      related,
+    });
+  else if (standing.length === 1) return standing[0];
+  else report.add('input/not-alive', span, `${name} does not stand in this stage`, { related });
   return undefined;
 }
 
@@ -231,7 +194,7 @@ function unknown(
   report: Report,
   kinds?: readonly string[],
 ): void {
-  const candidates = [...names.blocks].filter(([, b]) => !kinds || kinds.includes(b.kind)).map(([n]) => n);
+  const candidates = names.all(kinds).map(b => b.name);
   const near = nearest(name, candidates);
   report.add(
     'input/unknown-name',
