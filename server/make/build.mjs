@@ -1,10 +1,12 @@
-// npm run build: what is generated, then the bundles with their notices. With --watch it goes on building as sources change.
+// npm run build: what is generated, the texts that are shipped, then the bundles with their notices. With --watch it goes on building as sources change.
 import { bundle, report, watch } from './bundle.mjs';
 import { generate } from './generate.mjs';
 import { licences, writeNotices } from './licences.mjs';
+import { copyTexts } from './texts.mjs';
 
 try {
   await generate();
+  copyTexts();
   if (process.argv.includes('--watch')) {
     await watch();
   } else {
