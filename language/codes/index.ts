@@ -20,7 +20,13 @@ export type {
   UnitLoads,
 } from './service-method.js';
 export { isFromMemory, tableAmpacity } from './tables/ampacity.js';
-export { conductorSizes, type ConductorSize, type Metal, type RatedTemperature } from './tables/conductor-sizes.js';
+export {
+  conductorSizes,
+  sizeInWords,
+  type ConductorSize,
+  type Metal,
+  type RatedTemperature,
+} from './tables/conductor-sizes.js';
 export { resistancePerMetre } from './tables/resistance.js';
 
 const EDITIONS: Readonly<Record<EditionName, Edition>> = {

@@ -14,6 +14,7 @@ import {
   houseService,
   managedPower,
   serviceDemand,
+  serviceDemandWithAllManaged,
   serviceDemandWithoutManagement,
   serviceHeadroom,
   serviceRatingNeeded,
@@ -45,6 +46,13 @@ export const electricalResults = [
     better: 'less',
     doc: 'Calculated load of the service by the named edition of the code as if nothing were managed.',
     compute: (house, _, sheet) => serviceDemandWithoutManagement(house, sheet),
+  }),
+  result('service.demand-with-all-managed', 'house', {
+    dimension: 'current',
+    tier: 'design',
+    better: 'less',
+    doc: 'Calculated load of the service as if the authority accepted the shedding of every load that a manager sheds.',
+    compute: (house, _, sheet) => serviceDemandWithAllManaged(house, sheet),
   }),
   result('service.headroom', 'house', {
     dimension: 'current',

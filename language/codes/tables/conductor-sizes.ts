@@ -29,3 +29,9 @@ export type Metal = 'copper' | 'aluminium';
 
 /** Rated temperatures of insulation and of terminals, °C. */
 export type RatedTemperature = 60 | 75 | 90;
+
+/** A size as the trade writes it: `8 AWG`, `1/0 AWG`, `250 kcmil`. */
+export function sizeInWords(size: ConductorSize): string {
+  const [family, ...number] = size.split('-');
+  return `${number.join('/')} ${family === 'awg' ? 'AWG' : 'kcmil'}`;
+}

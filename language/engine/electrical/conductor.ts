@@ -2,6 +2,7 @@ import {
   cite,
   conductorSizes,
   isFromMemory,
+  sizeInWords,
   tableAmpacity,
   type Cable,
   type ConductorSize,
@@ -54,7 +55,7 @@ export function conductorAmpacity(
   const company = rule.count.bands.find(band => together <= band.upTo)?.factor ?? 0;
   const value = Math.min(table * warmth * company, limit);
   sheet?.(() => ({
-    label: `Ampacity of ${size} ${metal}`,
+    label: `Ampacity of ${sizeInWords(size)} ${metal}`,
     formula: 'min(column * warmth * company, termination)',
     inputs: {
       column: [table, 'current'],
@@ -124,7 +125,7 @@ export function largestBreaker(
   const value = small !== undefined && next !== undefined ? Math.min(small, next) : next;
   if (value !== undefined)
     sheet?.(() => ({
-      label: `Largest breaker over ${size} ${metal}`,
+      label: `Largest breaker over ${sizeInWords(size)} ${metal}`,
       value,
       dimension: 'current',
       source: small === value ? cite(rule.small.clause) : cite(rule.nextSizeUp.clause),

@@ -1,4 +1,4 @@
-import { cite, type Edition } from '../../codes/index.js';
+import { cite, sizeInWords, type Edition } from '../../codes/index.js';
 import { Withheld, type Block, type House } from '../../model/index.js';
 import { named } from '../envelope/named.js';
 import type { Sheet } from '../worksheet.js';
@@ -63,7 +63,9 @@ export const conductorOf = (circuit: Block<'circuit'>): Conductor => ({
 export function circuitAmpacity(house: House, circuit: Block<'circuit'>, sheet?: Sheet): number {
   const value = conductorAmpacity(conductorOf(circuit), circuit.breaker, editionFor(house), sheet);
   if (value === undefined)
-    throw new Withheld(`there is no ampacity for ${circuit.conductor} ${circuit.metal} of ${named(circuit)}`);
+    throw new Withheld(
+      `there is no ampacity for ${sizeInWords(circuit.conductor)} ${circuit.metal} of ${named(circuit)}`,
+    );
   return value;
 }
 

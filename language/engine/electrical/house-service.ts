@@ -105,6 +105,13 @@ export const serviceDemand = once((house: House, sheet?: Sheet): number =>
   calculated(house, creditedLoad(house, sheet), sheet),
 );
 
+/** Calculated load of the service in A as if the authority accepted every managed load. */
+export const serviceDemandWithAllManaged = once((house: House, sheet?: Sheet): number => {
+  const service = houseService(house, sheet);
+  const managers = service.managers.map(manager => ({ ...manager, credit: 'authority-accepts' as const }));
+  return calculated(house, managedLoad({ ...service, managers }, sheet), sheet);
+});
+
 /** Calculated load of the service in A as if nothing were managed. */
 export const serviceDemandWithoutManagement = once((house: House, sheet?: Sheet): number =>
   calculated(house, unmanagedLoad(house, sheet), sheet),

@@ -15,7 +15,7 @@ import {
 import { freePairs } from '../../../language/engine/electrical/panel-spaces.js';
 import { Withheld, type Block } from '../../../language/model/index.js';
 import { electricalResults } from '../../../language/results/electrical.js';
-import { expectToEvaluate, recorded } from './evaluate.js';
+import { checkSheet, stepsOf } from '../../worksheets.js';
 import {
   airHandler,
   auxiliary,
@@ -263,8 +263,9 @@ test('worksheets of circuits and panels evaluate and end with their value', () =
       result.of === 'circuit' ? [strip, ahu] : result.of === 'panel' ? house.electrical.panel : [];
     for (const subject of subjects) {
       let value = NaN;
-      const steps = recorded(sheet => (value = result.compute(subject, house, sheet)));
-      expectToEvaluate(steps);
+      const steps = stepsOf(sheet => (value = result.compute(subject, house, sheet)));
+      checkSheet(steps);
+      expect(steps.every(({ source }) => source)).toBe(true);
       expect(value, result.name).toBe(result.compute(subject, house));
       expect(steps.at(-1)?.dimension, result.name).toBe(result.dimension);
       if (result.name !== 'ampacity-needed') expect(steps.at(-1)?.value, result.name).toBeCloseTo(value, 9);

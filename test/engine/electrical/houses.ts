@@ -1,109 +1,69 @@
 import type { Block, House } from '../../../language/model/index.js';
 import type { Kind } from '../../../language/vocabulary/index.js';
+import { make, makeHouse as bare } from '../../make-house.js';
 
-type Part = Record<string, unknown>;
+/** Makes blocks of one kind from what a test says of them; the rest has its default. */
+const maker =
+  <K extends Kind>(kind: K) =>
+  (name: string, part: Partial<Block<K>> = {}): Block<K> =>
+    make(kind, part, name);
 
-/** A block as the model holds it, with only what a calculation reads. */
-const block = <K extends Kind>(is: K, name: string, part: Part): Block<K> =>
-  ({ is, name, title: undefined, ...part }) as unknown as Block<K>;
-
-export const circuit = (name: string, part: Part = {}): Block<'circuit'> =>
-  block('circuit', name, {
-    breaker: 40,
-    poles: 2,
-    conductor: 'awg-8',
-    metal: 'copper',
-    insulation: 90,
-    cable: 'non-metallic',
-    ambient: 30,
-    bundled: 3,
-    fullyRated: false,
-    tandem: false,
-    ...part,
-  });
-export const panel = (name: string, circuits: readonly Block<'circuit'>[], part: Part = {}): Block<'panel'> =>
-  block('panel', name, { bus: 125, mainBreaker: 100, spaces: 24, tandem: 0, circuit: circuits, ...part });
-export const storey = (name: string, area: number, part: Part = {}): Block<'storey'> =>
-  block('storey', name, { area, height: 2.4, level: 'above-grade', finished: true, heated: true, ...part });
-export const load = (name: string, part: Part): Block<'load'> =>
-  block('load', name, {
-    fuel: 'electricity',
-    voltage: 240,
-    continuous: false,
-    motor: false,
-    smallApplianceCircuits: 2,
-    laundryCircuits: 1,
-    ...part,
-  });
-export const charger = (name: string, part: Part = {}): Block<'evse'> =>
-  block('evse', name, { setting: 32, voltage: 240, ...part });
-export const waterHeater = (name: string, part: Part): Block<'water-heater'> =>
-  block('water-heater', name, { fuel: 'electricity', mode: 'hybrid', simultaneous: false, voltage: 240, ...part });
-export const heatPump = (name: string, part: Part): Block<'heat-pump'> =>
-  block('heat-pump', name, { voltage: 240, performance: [], ...part });
-export const airHandler = (name: string, part: Part): Block<'air-handler'> =>
-  block('air-handler', name, { voltage: 240, ...part });
-export const auxiliary = (name: string, part: Part): Block<'auxiliary'> =>
-  block('auxiliary', name, { voltage: 240, steps: 1, role: 'full-backup', on: [], ...part });
-export const baseboard = (name: string, part: Part): Block<'baseboard'> =>
-  block('baseboard', name, { voltage: 240, units: 1, controlledBy: 'room-thermostats', on: [], ...part });
-export const manager = (sheds: readonly Block[], part: Part = {}): Block<'load-manager'> =>
-  block('load-manager', 'manager', {
-    senses: 'service',
-    limit: 80,
-    credit: { says: 'by-edition', text: undefined },
-    channel: sheds.map((target, i) => block('channel', `channel-${i}`, { sheds: target, shedOrder: i + 1 })),
-    ...part,
-  });
+export const circuit = (name: string, part: Partial<Block<'circuit'>> = {}): Block<'circuit'> =>
+  make('circuit', { breaker: 40, poles: 2, conductor: 'awg-8', ...part }, name);
+export const panel = (
+  name: string,
+  circuits: readonly Block<'circuit'>[],
+  part: Partial<Block<'panel'>> = {},
+): Block<'panel'> => make('panel', { bus: 125, mainBreaker: 100, spaces: 24, circuit: circuits, ...part }, name);
+export const storey = (name: string, area: number, part: Partial<Block<'storey'>> = {}): Block<'storey'> =>
+  make('storey', { area, height: 2.4, level: 'above-grade', ...part }, name);
+export const charger = (name: string, part: Partial<Block<'evse'>> = {}): Block<'evse'> =>
+  make('evse', { setting: 32, ...part }, name);
+export const load = maker('load');
+export const waterHeater = maker('water-heater');
+export const heatPump = maker('heat-pump');
+export const airHandler = maker('air-handler');
+export const auxiliary = maker('auxiliary');
+export const baseboard = maker('baseboard');
+type Shed = Block<'channel'>['sheds'];
+export const manager = (sheds: readonly Shed[], part: Partial<Block<'load-manager'>> = {}): Block<'load-manager'> =>
+  make(
+    'load-manager',
+    {
+      limit: 80,
+      credit: { says: 'by-edition', text: undefined },
+      channel: sheds.map((target, i) => make('channel', { sheds: target, shedOrder: i + 1 }, `channel-${i}`)),
+      ...part,
+    },
+    'manager',
+  );
 
 export interface Parts {
-  readonly code: NonNullable<House['electricalCode']>;
+  readonly code: House['electricalCode'];
   readonly storeys?: readonly Block<'storey'>[];
   readonly rating?: number;
-  readonly electrical?: Part;
-  readonly heating?: Part;
+  readonly electrical?: Partial<Block<'electrical'>>;
+  readonly heating?: Partial<Block<'heating'>>;
   readonly waterHeaters?: readonly Block<'water-heater'>[];
-  readonly ventilation?: readonly Block<'ventilation'>[];
   readonly suites?: readonly Block<'suite'>[];
 }
 
 /** A house with its electrical parts; everything else is empty. */
-export function makeHouse({ code, storeys, rating, electrical, heating, waterHeaters, ...rest }: Parts): House {
-  return block('house', 'example', {
+export const makeHouse = ({ code, storeys, rating, electrical, heating, waterHeaters, suites }: Parts): House =>
+  bare({
     electricalCode: code,
     storey: storeys ?? [storey('main', 100)],
-    suite: rest.suites ?? [],
-    envelope: { ventilation: rest.ventilation ?? [] },
-    waterHeating: { waterHeater: waterHeaters ?? [] },
-    heating: {
-      furnace: [],
-      boiler: [],
-      heatPump: [],
-      airHandler: [],
-      auxiliary: [],
-      baseboard: [],
-      airConditioner: [],
-      humidifier: [],
-      ...heating,
-    },
-    electrical: {
-      service: block('service', 'service', { rating: rating ?? 100, voltage: 240, metal: 'copper' }),
-      panel: [],
-      load: [],
-      evse: [],
-      loadManager: [],
-      hotTub: [],
-      battery: [],
-      ...electrical,
-    },
+    suite: suites ?? [],
+    waterHeating: make('water-heating', { waterHeater: waterHeaters ?? [] }),
+    heating: make('heating', heating),
+    electrical: make('electrical', { service: make('service', { rating: rating ?? 100 }), ...electrical }),
   });
-}
 
 /** The house of the tests: heat pump with strips, range, dryer, heat-pump water heater, charger. */
 export function retrofit(code: Parts['code'], part: Partial<Parts> = {}) {
   const strip = auxiliary('strip', { output: 9600 });
   const ev = charger('charger');
-  const house = (electrical: Part = {}) =>
+  const house = (electrical: Partial<Block<'electrical'>> = {}) =>
     makeHouse({
       code,
       storeys: [storey('main', 92), storey('upper', 56), storey('basement', 88, { level: 'below-grade' })],

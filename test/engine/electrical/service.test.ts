@@ -7,7 +7,8 @@ import {
 } from '../../../language/engine/electrical/house-service.js';
 import { electricalResults } from '../../../language/results/electrical.js';
 import { Withheld } from '../../../language/model/index.js';
-import { expectToEvaluate, recorded } from './evaluate.js';
+import { make } from '../../make-house.js';
+import { checkSheet, stepsOf } from '../../worksheets.js';
 import { baseboard, load, makeHouse, manager, retrofit, storey, waterHeater } from './houses.js';
 
 /*
@@ -127,7 +128,7 @@ describe('a house by the American rule', () => {
 
   test('a service under 100 A is counted by the standard method and falls short of the smallest', () => {
     const small = retrofit('nec-2023', { storeys, rating: 60 }).house();
-    const steps = recorded(sheet => serviceDemandWithoutManagement(small, sheet));
+    const steps = stepsOf(sheet => serviceDemandWithoutManagement(small, sheet));
     expect(steps.some(({ label }) => label.startsWith('Light, outlets'))).toBe(true);
     expect(serviceRatingNeeded(small)).toBeGreaterThanOrEqual(100);
     expect(serviceHeadroom(small)).toBeLessThan(-40);
@@ -141,8 +142,9 @@ describe('worksheets', () => {
     for (const subject of [house(), managed])
       for (const result of electricalResults.filter(({ of }) => of === 'house')) {
         let value = NaN;
-        const steps = recorded(sheet => (value = result.compute(subject, subject, sheet)));
-        expectToEvaluate(steps);
+        const steps = stepsOf(sheet => (value = result.compute(subject, subject, sheet)));
+        checkSheet(steps);
+        expect(steps.every(({ source }) => source)).toBe(true);
         expect(value, result.name).toBe(result.compute(subject, subject));
         expect(steps.at(-1)?.value, `${result.name} ends with its value`).toBeCloseTo(value, 9);
         expect(steps.at(-1)?.dimension).toBe(result.dimension);
@@ -151,7 +153,7 @@ describe('worksheets', () => {
 
   test('each clause carries the edition of the house', () => {
     const { house } = retrofit('nec-2026', { rating: 200 });
-    const sources = recorded(sheet => serviceDemand(house(), sheet)).map(({ source }) => source ?? '');
+    const sources = stepsOf(sheet => serviceDemand(house(), sheet)).map(({ source }) => source ?? '');
     const clauses = sources.filter(source => /^(NEC|CEC)/.test(source));
     expect(clauses.length).toBeGreaterThan(10);
     expect(clauses.every(clause => clause.startsWith('NEC 2026'))).toBe(true);
@@ -160,7 +162,7 @@ describe('worksheets', () => {
 
 describe('what the house does not say is withheld', () => {
   const missing: readonly (readonly [string, () => unknown])[] = [
-    ['electrical-code', () => serviceDemand(makeHouse({ code: undefined as never }))],
+    ['electrical-code', () => serviceDemand(makeHouse({ code: undefined }))],
     ['storey', () => serviceDemand(makeHouse({ code: 'cec-2021', storeys: [] }))],
     ['service', () => serviceDemand(makeHouse({ code: 'cec-2021', electrical: { service: undefined } }))],
     [
@@ -171,7 +173,7 @@ describe('what the house does not say is withheld', () => {
       'element',
       () => serviceDemand(makeHouse({ code: 'cec-2021', waterHeaters: [waterHeater('tank', { kind: 'storage' })] })),
     ],
-    ['dwelling', () => serviceDemand(makeHouse({ code: 'cec-2021', suites: [{} as never] }))],
+    ['dwelling', () => serviceDemand(makeHouse({ code: 'cec-2021', suites: [make('suite', { area: 40 })] }))],
     [
       'limit',
       () =>
