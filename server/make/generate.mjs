@@ -29,8 +29,13 @@ function generateParser() {
 
 /** The command line starts cold: it reads the built-in library resolved, instead of parsing it at each start. */
 async function resolveLibrary() {
-  if (!existsSync(resolver)) return;
-  const status = await run(resolver, [path.join(library, 'resolved.json')]);
+  const resolved = path.join(library, 'resolved.json');
+  const rooms = ['units', 'vocabulary', 'grammar', 'build'].flatMap(room =>
+    files(path.join(root, 'language', room), '.ts'),
+  );
+  const sources = [resolver, ...files(library, '.house'), ...rooms];
+  if (existsSync(resolved) && newest(sources) <= oldest([resolved])) return;
+  const status = await run(resolver, [resolved]);
   if (status !== 0) throw new Error('The built-in library could not be resolved.');
 }
 
