@@ -3,7 +3,7 @@ import type { Si } from '../../units/index.js';
 import type { Sheet } from '../worksheet.js';
 import { combinedMethod, parallelPath, type Assembly, type Layer } from './framed-assembly.js';
 import { named } from './named.js';
-import { ashraeFilms, facingBufferSpace, type HeatFlow } from './surface-films.js';
+import { ashraeFilms, facingBufferSpace, type Films, type HeatFlow } from './surface-films.js';
 
 /** An element of the skin by its assembly, or by a stated U or R. */
 export interface Construction {
@@ -24,9 +24,8 @@ export function constructionU(
 ): Si<'u-value'> {
   const stated = statedU(element, sheet);
   if (stated !== undefined) return stated;
-  const assembly = layered(element, flow, sheet);
-  const films = beyond === 'outdoors' ? assembly.films : facingBufferSpace(assembly.films);
-  return assembled(element, { ...assembly, films }, sheet);
+  const films = beyond === 'outdoors' ? ashraeFilms(flow) : facingBufferSpace(ashraeFilms(flow));
+  return layeredU(element, films, sheet);
 }
 
 /** Resistance from room air to the soil, without an outside film. */
@@ -35,8 +34,7 @@ export function resistanceToSoil(element: Construction, flow: HeatFlow, sheet?: 
   const { outside } = ashraeFilms(flow);
   // A stated resistance counts both films; the soil has none.
   if (stated !== undefined) return Math.max(1 / stated - outside, 0.01);
-  const assembly = layered(element, flow, sheet);
-  return 1 / assembled(element, { ...assembly, films: { ...assembly.films, outside: 0 } }, sheet);
+  return 1 / layeredU(element, { ...ashraeFilms(flow), outside: 0 }, sheet);
 }
 
 function statedU(element: Construction, sheet?: Sheet): Si<'u-value'> | undefined {
@@ -58,8 +56,21 @@ function statedU(element: Construction, sheet?: Sheet): Si<'u-value'> | undefine
   return 1 / r;
 }
 
+function layeredU(element: Construction, films: Films, sheet?: Sheet): Si<'u-value'> {
+  const method = element.assembly?.framing?.method;
+  const averaged = (assembly: Assembly, on?: Sheet) =>
+    method === 'combined' ? combinedMethod(assembly, on).u : parallelPath(assembly, on);
+  sheet?.(() => ({
+    label: `U-value of ${element.assembly ? named(element.assembly) : named(element)}`,
+    value: averaged(layered(element, films)),
+    dimension: 'u-value',
+    role: 'heading',
+  }));
+  return averaged(layered(element, films, sheet), sheet);
+}
+
 /** The layers of the element's assembly with the films of its position. */
-function layered(element: Construction, flow: HeatFlow, sheet?: Sheet): Assembly {
+function layered(element: Construction, films: Films, sheet?: Sheet): Assembly {
   const { assembly } = element;
   if (!assembly) throw new Withheld(`${named(element)} says neither assembly, nor u-value, nor r-value`);
   if (assembly.layer.length === 0)
@@ -68,7 +79,7 @@ function layered(element: Construction, flow: HeatFlow, sheet?: Sheet): Assembly
   const crossed = assembly.layer.some(l => l.framed);
   if (crossed && !framing) throw new Withheld(`${named(assembly)} has framed layers but no framing block`);
   return {
-    films: ashraeFilms(flow),
+    films,
     layers: assembly.layer.map(l => layerOf(l, framing, sheet)),
     framingFraction: crossed && framing ? framing.fraction : 0,
   };
@@ -115,9 +126,4 @@ function layerResistance(layer: Block<'layer'>, sheet?: Sheet): Si<'r-value'> {
     role: 'item',
   }));
   return resistance;
-}
-
-function assembled(element: Construction, assembly: Assembly, sheet?: Sheet): Si<'u-value'> {
-  const method = element.assembly?.framing?.method;
-  return method === 'combined' ? combinedMethod(assembly, sheet).u : parallelPath(assembly, sheet);
 }

@@ -20,8 +20,9 @@ export interface SkinItem {
 }
 
 /** Everything above ground that conducts heat out of the house, opening by opening. */
-export function skin(house: House, sheet?: Sheet): readonly SkinItem[] {
+export function skin(house: House, whole?: Sheet): readonly SkinItem[] {
   const { envelope } = house;
+  const sheet = whole && eachOnce(whole);
   return [
     ...envelope.ceiling.flatMap(c => [
       opaque(c, c.area, c.skylight, 'up', c.nextTo, sheet),
@@ -37,6 +38,18 @@ export function skin(house: House, sheet?: Sheet): readonly SkinItem[] {
     ...envelope.basementWall.flatMap(w => aboveGrade(w, sheet)),
     ...envelope.thermalBridge.map(b => bridge(b, sheet)),
   ];
+}
+
+/** A sheet that shows a line only once: walls of the same assembly share the lines of its U-value. */
+function eachOnce(sheet: Sheet): Sheet {
+  const seen = new Set<string>();
+  return make => {
+    const step = make();
+    const key = JSON.stringify([step.label, step.inputs, step.value]);
+    if (seen.has(key)) return;
+    seen.add(key);
+    sheet(() => step);
+  };
 }
 
 /** The opaque part of an element: its area less its openings. */

@@ -5,6 +5,7 @@ import { annualMeanTemperature } from '../climate/site.js';
 import { designGroundTemperature } from '../envelope/below-grade.js';
 import { groundItems } from '../envelope/ground.js';
 import { skin, type SkinItem } from '../envelope/skin.js';
+import { terms } from '../envelope/terms.js';
 import { spaceTemperature } from '../envelope/unheated-space.js';
 import { once } from '../once.js';
 import type { Sheet } from '../worksheet.js';
@@ -52,15 +53,15 @@ export const comfortLoad = once((house: House, sheet?: Sheet) => designLoad(hous
 export function designLoad(house: House, design: Block<'design'>, sheet?: Sheet): DesignLoad {
   if (!hasEnvelope(house)) return fromStatedLoad(house, design, sheet);
   const { indoor, outdoor } = design;
+  const aboveGround = skinLoad(house, design, sheet);
+  const transmission = subtotal('Transmission above ground', aboveGround, sheet);
+  const below = groundLoad(house, design, sheet);
+  const ground = subtotal('Ground', below, sheet);
   const air = airItems(house, design, sheet);
-  const items = [...skinLoad(house, design, sheet), ...groundLoad(house, design, sheet), ...air];
-  const sum = (part: LoadItem['part']) => items.reduce((s, i) => (i.part === part ? s + i.watts : s), 0);
-  const parts = {
-    transmission: sum('transmission'),
-    ground: sum('ground'),
-    infiltration: sum('infiltration'),
-    ventilation: sum('ventilation'),
-  };
+  const infiltration = subtotal('Infiltration', air.infiltration, sheet);
+  const ventilation = subtotal('Ventilation', air.ventilation, sheet);
+  const items = [...aboveGround, ...below, ...air.infiltration, ...air.ventilation];
+  const parts = { transmission, ground, infiltration, ventilation };
   const ductLoss = houseDuctLoss(house, sheet);
   const total = totalLoad({ ...parts, ductLoss }, sheet);
   const perKelvin = items.reduce((s, i) => s + i.followsOutdoors, 0) * (1 + ductLoss);
@@ -171,14 +172,24 @@ function groundLoad(house: House, design: Block<'design'>, sheet?: Sheet): reado
   );
 }
 
-function airItems(house: House, design: Block<'design'>, sheet?: Sheet): readonly Line[] {
+function subtotal(label: string, lines: readonly Line[], sheet?: Sheet): Si<'heat-flow'> {
+  const watts = lines.map(l => l.watts);
+  const sum = watts.reduce((s, w) => s + w, 0);
+  if (lines.length > 0)
+    sheet?.(() => ({ label, ...terms('q', watts, 'heat-flow'), value: sum, dimension: 'heat-flow', role: 'total' }));
+  return sum;
+}
+
+function airItems(house: House, design: Block<'design'>, sheet?: Sheet) {
   const air = airLoad(house, design, sheet);
   const of = (label: string, conductance: number) => ({ block: house.envelope, label, conductance });
-  const infiltration = of('Infiltration and unbalanced ventilation', air.direct);
-  const lines = [line(infiltration, 'infiltration', design.outdoor, design, 'outdoors', sheet)];
-  if (house.envelope.ventilation.every(v => v.kind !== 'balanced')) return lines;
+  const leaked = of('Infiltration and unbalanced ventilation', air.direct);
   const balanced = of('Balanced ventilation after recovery', air.recovered);
-  return [...lines, line(balanced, 'ventilation', design.outdoor, design, 'outdoors', sheet)];
+  const withRecovery = house.envelope.ventilation.some(v => v.kind === 'balanced');
+  return {
+    infiltration: [line(leaked, 'infiltration', design.outdoor, design, 'outdoors', sheet)],
+    ventilation: withRecovery ? [line(balanced, 'ventilation', design.outdoor, design, 'outdoors', sheet)] : [],
+  };
 }
 
 function line(

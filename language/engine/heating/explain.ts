@@ -1,5 +1,5 @@
 import type { Block, House } from '../../model/index.js';
-import type { Si } from '../../units/index.js';
+import { print, type Si } from '../../units/index.js';
 import { named } from '../envelope/named.js';
 import type { Sheet } from '../worksheet.js';
 import { at, runsAt, type Range } from './curve.js';
@@ -45,15 +45,18 @@ function explainOne(
   sheet: Sheet,
 ): void {
   const points = performancePoints(hp);
-  const label = `${named(hp)} at ${outdoor.toFixed(1)} °C`;
+  const label = `${named(hp)} at ${print(outdoor, 'temperature')}`;
   const nothing = (note: string) => sheet(() => ({ label, value: 0, dimension: 'heat-flow', role: 'item', note }));
   const from = countedFrom(hp, house, range.from);
   if (!runsAt(from, outdoor, side))
-    return nothing(`It is not counted on below ${from} °C (cut-out, cut-in or lockout).`);
+    return nothing(`It is not counted on below ${print(from, 'temperature')} (cut-out, cut-in or lockout).`);
   if (!runsAt(points[0].outdoor, outdoor, side)) {
     const beyond = extrapolatedOutput(points, outdoor);
-    const line = beyond === undefined ? '' : ` The line of its last two points would give ${Math.round(beyond)} W.`;
-    return nothing(`Below the last point of its table, ${points[0].outdoor} °C, nothing is credited.${line}`);
+    const line =
+      beyond === undefined ? '' : ` The line of its last two points would give ${print(beyond, 'heat-flow')}.`;
+    return nothing(
+      `Below the last point of its table, ${print(points[0].outdoor, 'temperature')}, nothing is credited.${line}`,
+    );
   }
   const next = points.findIndex(p => p.outdoor >= outdoor);
   const warm = points[next === -1 ? points.length - 1 : Math.max(next, 1)];

@@ -1,4 +1,4 @@
-import type { Outcome, Si } from '../../units/index.js';
+import { print, type Outcome, type Si } from '../../units/index.js';
 import { at, line, onlyWithin, through, type Curve, type Range } from './curve.js';
 import { DEFROST, keptInDefrost } from './defrost.js';
 
@@ -16,7 +16,9 @@ export function inOrder(table: readonly PerformancePoint[]): Outcome<readonly Pe
   if (table.length < 2) return { error: 'a performance table needs two rows' };
   const rows = [...table].sort((a, b) => a.outdoor - b.outdoor);
   const twice = rows.find((r, i) => i > 0 && r.outdoor === rows[i - 1].outdoor);
-  return twice ? { error: `the performance table has two rows at ${twice.outdoor} °C` } : { ok: rows };
+  return twice
+    ? { error: `the performance table has two rows at ${print(twice.outdoor, 'temperature')}` }
+    : { ok: rows };
 }
 
 /**

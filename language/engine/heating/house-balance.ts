@@ -1,5 +1,5 @@
 import { Withheld, type House } from '../../model/index.js';
-import type { Si } from '../../units/index.js';
+import { print, type Si } from '../../units/index.js';
 import { named } from '../envelope/named.js';
 import { once } from '../once.js';
 import type { Sheet } from '../worksheet.js';
@@ -38,7 +38,7 @@ export const houseMargin = once((house: House, sheet?: Sheet): WorstMargin => {
       dimension: 'temperature',
       note:
         `The margin was looked at on every bend and both sides of every jump from ` +
-        `${balance.range.from} °C to ${worst.upTo.toFixed(1)} °C; it is smallest here` +
+        `${print(balance.range.from, 'temperature')} to ${print(worst.upTo, 'temperature')}; it is smallest here` +
         (worst.side === 'colder' ? ', just below a cut-out, lockout or end of the table.' : '.'),
     }));
     explainLoad(balance.design, worst.outdoor, sheet);
@@ -86,7 +86,10 @@ export function houseBalancePoint(house: House, sheet?: Sheet): Si<'temperature'
     line(range, () => 0),
   );
   const point = balancePoint(load, output);
-  if (!point) throw new Withheld(`the heat pump carries the load down to the design temperature of ${range.from} °C`);
+  if (!point)
+    throw new Withheld(
+      'the heat pump carries the load down to the design temperature: there is no balance point above it',
+    );
   if (sheet) {
     explainLoad(design, point.outdoor, sheet);
     sheet(() => ({
@@ -105,6 +108,7 @@ export function houseBalancePoint(house: House, sheet?: Sheet): Si<'temperature'
 
 /** What the heat pumps leave uncovered at worst from the design temperature up, in W. */
 export function houseAuxiliaryRequired(house: House, sheet?: Sheet): Si<'heat-flow'> {
+  if (house.heating.auxiliary.length === 0) needHeatPump(house);
   const { design, range, load, heatPump } = houseBalance(house);
   const { required, outdoor } = auxiliaryRequired(load, heatPump);
   if (sheet) {
