@@ -3,10 +3,10 @@ import { cpSync, mkdirSync, readdirSync, rmSync } from 'node:fs';
 import path from 'node:path';
 import { root } from './prepare.mjs';
 
-/** From where, which files, to where: `language/rules/heat/no-heat.md` becomes `dist/pages/heat/no-heat.md`. */
+/** From where, which files, to where: `language/rules/heat/no-heat.md` becomes `dist/rules/heat/no-heat.md`. */
 const texts = [
   { from: 'language/library', ending: '.house', to: 'dist/library' },
-  { from: 'language/rules', ending: '.md', to: 'dist/pages' },
+  { from: 'language/rules', ending: '.md', to: 'dist/rules' },
 ];
 
 /** Copies them beside the bundles, so that what was removed from the sources is not left there. */

@@ -5,8 +5,8 @@ export const SAMPLE = { folder: 'samples', file: path.join('tamarack', 'tamarack
 
 /** A slip that anyone may make in that file, the finding it brings, and the fix that takes it away. */
 export const FAULT = {
-  from: 'breaker: 40 A',
-  to: 'breaker: 15 A',
+  from: 'breaker: 60 A',
+  to: 'breaker: 30 A',
   /** Part of the finding's message. */
   message: 'too small',
   /** Part of the fix's title. */
