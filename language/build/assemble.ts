@@ -1,9 +1,10 @@
 import { Withheld, type Block, type House } from '../model/index.js';
-import { nearest, read } from '../units/index.js';
-import { blocks, camel, type BlockType, type Property } from '../vocabulary/index.js';
+import { nearest } from '../units/index.js';
+import type { Property } from '../vocabulary/index.js';
 import type { Declared, Name } from './declared.js';
-import { effectiveLibrary, tell, typeOf, type Effective, type Surroundings } from './effective.js';
+import { effectiveLibrary, tell, type Effective, type Surroundings } from './effective.js';
 import { missingProperty } from './missing.js';
+import { planOf, type Plan, type PropertyPlan } from './plan.js';
 
 type Model = Record<string, unknown>;
 
@@ -79,11 +80,10 @@ class Maker {
   }
 
   private needsLater(e: Effective): boolean {
-    for (const [key, type] of Object.entries(typeOf(e)?.properties ?? {})) {
-      if (type.is !== 'reference' || type.presence !== 'required') continue;
+    for (const { key, kinds } of planOf(e.declared.kind)?.needs ?? []) {
       const value = e.properties.get(key)?.property.value;
       if (value?.is !== 'reference') continue;
-      const target = this.around.names.one(value.reference.ref[0]?.name ?? '', type.to);
+      const target = this.around.names.one(value.reference.ref[0]?.name ?? '', kinds);
       if (target && (this.aliveness(target) === 'later' || this.dormant.has(target))) return true;
     }
     return false;
@@ -91,72 +91,74 @@ class Maker {
 
   make(e: Effective, template = false): Model {
     const { declared } = e;
-    const type = typeOf(e);
+    const plan = planOf(declared.kind);
     const model: Model = { is: declared.kind, name: declared.name, title: declared.title };
     this.models.set(declared, model);
     addresses.set(model, e.address);
     this.places.set(e.address, e);
-    if (!type) return model;
-    if (type.bounds) return model;
-    for (const [key, property] of Object.entries(type.properties)) this.give(model, e, key, property, template);
-    this.children(model, e, type, template);
+    if (!plan) return model;
+    for (const property of plan.properties) this.give(model, e, property, template);
+    if (plan.holds.length) this.children(model, e, plan, template);
     return model;
   }
 
-  private children(model: Model, e: Effective, type: BlockType, template: boolean): void {
-    for (const kind of type.holds ?? []) {
-      const name = camel(kind);
-      const child = blocks.get(kind)!;
-      const all = e.children
-        .filter(c => c.declared.kind === kind && !this.dormant.has(c.declared))
-        .map(c => this.make(c, template));
+  private children(model: Model, e: Effective, plan: Plan, template: boolean): void {
+    const byKind = new Map<string, Model[]>();
+    for (const child of e.children) {
+      if (this.dormant.has(child.declared)) continue;
+      const { kind } = child.declared;
+      const same = byKind.get(kind);
+      const made = this.make(child, template);
+      if (same) same.push(made);
+      else byKind.set(kind, [made]);
+    }
+    for (const { kind, name, single } of plan.holds) {
+      const all = byKind.get(kind) ?? [];
       if (e.lostKinds.includes(kind)) withhold(model, name, `a ${kind} in ${label(e.declared)} is misspelt`);
       else if (e.lost === 'all' && e.declared.kind !== 'house')
         withhold(model, name, `the text of ${label(e.declared)} is damaged`);
-      else model[name] = child.section || child.once ? all[0] : all;
+      else model[name] = single ? all[0] : all;
     }
   }
 
   /** Sets one property: its value, its default, nothing, or a trap where there is no telling. */
-  private give(model: Model, e: Effective, key: string, type: Property, template: boolean): void {
-    const name = camel(key);
-    const given = e.properties.get(key);
-    if (!given) {
-      if (e.lost === 'all' || e.lost.includes(key))
-        withhold(model, name, `the text of ${label(e.declared)} is damaged where ${key} may stand`);
-      else if (type.presence === 'default') this.giveDefault(model, e, name, type);
-      else if (type.presence === 'required') {
-        withhold(model, name, `${label(e.declared)} has no ${key}`);
-        if (!template)
-          tell(this.around, requiredKey(e.declared, key), () =>
-            missingProperty(e.declared, key, type, this.around.reportFor(e.declared.uri)),
-          );
-      } else model[name] = type.is === 'references' ? [] : undefined;
-      return;
-    }
-    const { value } = given.property;
+  private give(model: Model, e: Effective, plan: PropertyPlan, template: boolean): void {
+    const { key, name, type } = plan;
+    const value = e.properties.get(key)?.property.value;
+    if (!value) return this.giveNone(model, e, plan, template);
     if (value.is === 'damaged') withhold(model, name, `${label(e.declared)}: ${value.reason}`);
     else if (value.is === 'value') model[name] = value.value;
     else if (value.is === 'reference') {
-      const list = type.is === 'references';
-      model[name] = list ? [] : undefined;
+      model[name] = type.is === 'references' ? [] : undefined;
       this.pending.push(() => this.link(model, name, value.reference.ref, type, e));
     }
   }
 
-  private giveDefault(model: Model, e: Effective, name: string, type: Property): void {
-    const given = 'default' in type ? type.default : undefined;
-    if (type.is === 'reference') {
-      if (typeof given === 'string' && !type.or.includes(given))
-        this.pending.push(() => this.link(model, name, [{ name: given, span: e.declared.head }], type, e));
-      else model[name] = given;
-    } else if (type.is === 'statement') model[name] = { says: given, text: undefined };
-    else model[name] = type.is === 'quantity' ? read(given as string).value : given;
+  private giveNone(
+    model: Model,
+    e: Effective,
+    { key, name, type, byDefault, defaultName }: PropertyPlan,
+    template: boolean,
+  ): void {
+    const { declared, lost } = e;
+    if (lost === 'all' || lost.includes(key))
+      withhold(model, name, `the text of ${label(declared)} is damaged where ${key} may stand`);
+    else if (type.presence === 'required') {
+      withhold(model, name, `${label(declared)} has no ${key}`);
+      if (!template)
+        tell(this.around, requiredKey(declared, key), () =>
+          missingProperty(declared, key, type, this.around.reportFor(declared.uri)),
+        );
+    } else if (defaultName !== undefined)
+      this.pending.push(() => this.link(model, name, [{ name: defaultName, span: declared.head }], type, e));
+    else model[name] = type.is === 'references' ? [] : byDefault;
   }
 
   /** Follows all names once every block stands. */
   follow(): void {
-    for (let next = this.pending.shift(); next; next = this.pending.shift()) next();
+    // Following a name into the library makes further blocks, whose names wait at the end.
+    for (let i = 0; i < this.pending.length; i++) this.pending[i]();
+    this.pending.length = 0;
   }
 
   private link(model: Model, name: string, names: readonly Name[], type: Property, e: Effective): void {

@@ -1,5 +1,4 @@
 import { nearest } from '../units/index.js';
-import { blocks } from '../vocabulary/index.js';
 import type { Declared, DeclaredProperty, Name } from './declared.js';
 import type { Report } from './problem.js';
 import type { Scope } from './scope.js';
@@ -24,6 +23,11 @@ export interface Given {
   readonly source: string | undefined;
 }
 
+interface Own {
+  readonly properties: ReadonlyMap<string, Given>;
+  readonly lost: Declared['lost'];
+}
+
 export interface Surroundings {
   readonly names: Namespace;
   readonly scopeFor: (uri: string) => Scope;
@@ -31,6 +35,8 @@ export interface Surroundings {
   readonly reportFor: (uri: string) => Report;
   /** Names told as faulty already: a name is told once, not once per stage. */
   readonly told: Set<object>;
+  /** What blocks say by themselves, worked out once. */
+  readonly own: Map<Declared, Own>;
 }
 
 /** The tree of blocks that stand in a state. */
@@ -46,21 +52,10 @@ function effective(
   around: Surroundings,
 ): Effective {
   const origin = b.origin?.name ?? source;
-  const given = new Map<string, Given>();
-  let lost = state.lost.get(b) ?? b.lost;
-  for (const [from, depth] of ancestors(b, around).reverse()) {
-    for (const [key, property] of from.properties)
-      given.set(key, {
-        property,
-        how: depth ? 'copied' : 'written',
-        source: depth ? undefined : (property.origin?.name ?? origin),
-      });
-    if (from.lost === 'all' || brokenLike(from, around)) lost = 'all';
-  }
-  for (const [key, property] of state.set.get(b) ?? []) {
-    if (property.value.is === 'none') given.delete(key);
-    else given.set(key, { property, how: 'written', source: property.origin?.name });
-  }
+  const own = ownOf(b, origin, around);
+  const changes = state.set.get(b);
+  const properties = changes ? changed(own.properties, changes) : own.properties;
+  const lost = state.lost.get(b) ?? own.lost;
   const standing = [...b.children, ...(state.added.get(b) ?? [])].filter(c => state.alive.has(c) && c.kind !== 'stage');
   const counts = new Map<string, number>();
   const children = standing.map(c => {
@@ -69,7 +64,37 @@ function effective(
     const inside = b.children.includes(c) ? origin : undefined;
     return effective(c, `${address}/${c.name}${n > 1 ? `#${n}` : ''}`, state, inside, around);
   });
-  return { declared: b, address, properties: given, lost, lostKinds: b.lostKinds, children };
+  return { declared: b, address, properties, lost, lostKinds: b.lostKinds, children };
+}
+
+/** What a block says by itself and by what it is like, before any stage changes it. Worked out once for all stages. */
+function ownOf(b: Declared, origin: string | undefined, around: Surroundings): Own {
+  const known = around.own.get(b);
+  if (known) return known;
+  const properties = new Map<string, Given>();
+  let { lost } = b;
+  for (const [from, depth] of ancestors(b, around).reverse()) {
+    for (const [key, property] of from.properties)
+      properties.set(key, {
+        property,
+        how: depth ? 'copied' : 'written',
+        source: depth ? undefined : (property.origin?.name ?? origin),
+      });
+    if (from.lost === 'all' || brokenLike(from, around)) lost = 'all';
+  }
+  const own = { properties, lost };
+  around.own.set(b, own);
+  return own;
+}
+
+/** Origins do not cross into stages: a value that a stage sets has its own source or none. */
+function changed(own: Own['properties'], changes: ReadonlyMap<string, DeclaredProperty>): Own['properties'] {
+  const properties = new Map(own);
+  for (const [key, property] of changes) {
+    if (property.value.is === 'none') properties.delete(key);
+    else properties.set(key, { property, how: 'written', source: property.origin?.name });
+  }
+  return properties;
 }
 
 /** A library block is the same in every house and stage. */
@@ -180,5 +205,3 @@ export function judgeOrigins(b: Declared, around: Surroundings): void {
     if (i.block) judgeOrigins(i.block, around);
   }
 }
-
-export const typeOf = (e: Effective) => blocks.get(e.declared.kind);

@@ -48,6 +48,7 @@ export function buildHouse(
     scopeFor,
     reportFor: uri => (uri === report.uri ? report : new Report(uri)),
     told: new Set(),
+    own: new Map(),
   };
   judgeOrigins(house, around);
   const states = statesOf(house, names, report);
@@ -104,6 +105,7 @@ export function judgeLibrary(file: DeclaredFile, scopeFor: (uri: string) => Scop
     scopeFor,
     reportFor: uri => (uri === report.uri ? report : new Report(uri)),
     told: new Set(),
+    own: new Map(),
   };
   for (const block of file.blocks) {
     if (block.kind === 'house') continue;
