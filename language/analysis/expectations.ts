@@ -6,6 +6,7 @@ import { sections } from '../vocabulary/index.js';
 import { dimensions, nearest, sameVector, spell, type Vector } from '../units/index.js';
 import { reaches } from './judge.js';
 import { compute, subjectsOf, type StageView } from './views.js';
+import type { Fault } from './host.js';
 
 /** Holds every expectation against its result: in a house for every stage, in a stage from there on. */
 export function judgeExpectations(
@@ -14,7 +15,7 @@ export function judgeExpectations(
   upto: Tier,
   say: Say,
   report: Report,
-  fault: (error: unknown, what: string) => void,
+  fault: Fault,
 ): void {
   for (const { block, from } of expectBlocks(house, views))
     for (const property of block.properties.values()) {

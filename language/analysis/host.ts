@@ -10,5 +10,8 @@ export interface Host {
   /** The built-in library in its resolved form. */
   readonly library: readonly DeclaredFile[];
   /** Called with a fault of ours: logged there, and never hidden here. */
-  fault(error: unknown, what: string): void;
+  readonly fault: Fault;
 }
+
+/** Takes a fault of ours and what was being done. */
+export type Fault = (error: unknown, what: string) => void;

@@ -6,6 +6,7 @@ import { rules, type Rule, type Say } from '../rules/index.js';
 import type { Finding } from './finding.js';
 import { mendingOf, placeOf } from './place.js';
 import { subjectsOf, type StageView } from './views.js';
+import type { Fault } from './host.js';
 
 const TIERS: readonly Tier[] = ['meaning', 'design', 'year'];
 export const reaches = (upto: Tier, tier: Tier): boolean => TIERS.indexOf(tier) <= TIERS.indexOf(upto);
@@ -21,7 +22,7 @@ export function judge(
   upto: Tier,
   say: Say,
   severityOf: (rule: Rule) => Rule['severity'] | 'off',
-  fault: (error: unknown, what: string) => void,
+  fault: Fault,
 ): Found[] {
   const found: Found[] = [];
   for (const view of views)
@@ -46,7 +47,7 @@ function judged(
   subject: Block,
   view: StageView,
   say: Say,
-  fault: (error: unknown, what: string) => void,
+  fault: Fault,
 ): Found[] {
   const found: Found[] = [];
   try {
@@ -78,12 +79,7 @@ function judged(
   return found;
 }
 
-function mendings(
-  rule: Rule,
-  fact: unknown,
-  view: StageView,
-  fault: (error: unknown, what: string) => void,
-): readonly Mending[] {
+function mendings(rule: Rule, fact: unknown, view: StageView, fault: Fault): readonly Mending[] {
   try {
     return (rule.mend?.(fact, view) ?? []).flatMap(fix => mendingOf(fix, view) ?? []);
   } catch (error) {

@@ -3,6 +3,7 @@ import type { Block } from '../model/index.js';
 import { fullName, results, type Result, type Tier } from '../results/index.js';
 import { reaches } from './judge.js';
 import { compute, subjectsOf, type Outcome, type StageView } from './views.js';
+import type { Fault } from './host.js';
 
 /** A named result of one stage: its value in SI, or why it is withheld. */
 export interface Named {
@@ -13,7 +14,7 @@ export interface Named {
 }
 
 /** All named results of a stage up to a tier, the house's first, then block by block. */
-export function namedResults(view: StageView, upto: Tier, fault: (error: unknown, what: string) => void): Named[] {
+export function namedResults(view: StageView, upto: Tier, fault: Fault): Named[] {
   const named: Named[] = [];
   for (const result of results) {
     if (!reaches(upto, result.tier)) continue;
@@ -29,11 +30,7 @@ export function namedResults(view: StageView, upto: Tier, fault: (error: unknown
 }
 
 /** The worksheet of a result: the steps of its own calculation, recorded while it runs once more. */
-export function worksheet(
-  named: Named,
-  view: StageView,
-  fault: (error: unknown, what: string) => void,
-): { steps: readonly Step[]; outcome: Outcome } {
+export function worksheet(named: Named, view: StageView, fault: Fault): { steps: readonly Step[]; outcome: Outcome } {
   const steps: Step[] = [];
   const outcome = compute(
     () => named.result.compute(named.subject, view.house, make => steps.push(make())),

@@ -3,6 +3,7 @@ import { Withheld, type Block, type House } from '../model/index.js';
 import { resultOf } from '../results/index.js';
 import type { View } from '../rules/index.js';
 import { blocks, camel } from '../vocabulary/index.js';
+import type { Fault } from './host.js';
 
 /** A stage as rules see it, with the build behind it. */
 export interface StageView extends View {
@@ -11,7 +12,7 @@ export interface StageView extends View {
 }
 
 /** One view for each stage of a house, today first. */
-export function viewsOf(house: BuiltHouse, today: string, fault: (error: unknown, what: string) => void): StageView[] {
+export function viewsOf(house: BuiltHouse, today: string, fault: Fault): StageView[] {
   const views: StageView[] = house.stages.map((built, i) => {
     const view: StageView = {
       built,
@@ -29,7 +30,7 @@ export function viewsOf(house: BuiltHouse, today: string, fault: (error: unknown
         return !house.stages.some(s => s.before === i);
       },
       result(name, subject) {
-        return known(name, subject ?? (built.house as Block), built.house, fault);
+        return known(name, subject ?? built.house, built.house, fault);
       },
       same<B extends Block>(block: B, there: View) {
         const address = addressOf(block);
@@ -58,12 +59,7 @@ function buildsOn(view: StageView, base: StageView): boolean {
 }
 
 /** A named result in SI; undefined when it is withheld or there is none of that name. */
-function known(
-  name: string,
-  subject: Block,
-  house: House,
-  fault: (error: unknown, what: string) => void,
-): number | undefined {
+function known(name: string, subject: Block, house: House, fault: Fault): number | undefined {
   const result = resultOf(name, subject.is);
   if (!result) throw new Error(`there is no result ${name} of a ${subject.is}`);
   const outcome = compute(() => result.compute(subject, house), fault, name);
@@ -73,7 +69,7 @@ function known(
 export type Outcome = { readonly value: number } | { readonly withheld: string };
 
 /** Runs a calculation: its number, or why there is none. A number that is none counts as a fault of ours. */
-export function compute(run: () => number, fault: (error: unknown, what: string) => void, what: string): Outcome {
+export function compute(run: () => number, fault: Fault, what: string): Outcome {
   try {
     const value = run();
     if (Number.isFinite(value)) return { value };
@@ -104,7 +100,7 @@ export function subjectsOf(root: House | Block<'stage'>): Subjects {
     byAddress.set(addressOf(block) ?? '', block);
     for (const kind of blocks.get(block.is)?.holds ?? []) for (const child of childrenOf(block, kind)) walk(child);
   };
-  walk(root as Block);
+  walk(root);
   const made = { byKind, byAddress };
   subjects.set(root, made);
   return made;

@@ -23,7 +23,7 @@ import {
 import { nearest } from '../units/index.js';
 import { blocks, parentsOf, sections, type BlockType } from '../vocabulary/index.js';
 import type { Declared, DeclaredFile, DeclaredProperty, Instruction, Name } from './declared.js';
-import { layoutOf } from './edit.js';
+import { layoutOf } from './layout.js';
 import type { Report, Span } from './problem.js';
 import type { Beside } from './table.js';
 import { boundsOf, evaluate } from './value.js';

@@ -1,4 +1,4 @@
-import type { Layout } from './edit.js';
+import type { Layout } from './layout.js';
 import type { Span } from './problem.js';
 
 /*

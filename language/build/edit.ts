@@ -6,16 +6,6 @@ export interface FileChange extends Span {
   readonly text: string;
 }
 
-/** How a block is laid out, so that a new member fits the writing around it. */
-export interface Layout {
-  /** White space before the line on which the block begins. */
-  readonly indent: string;
-  readonly oneLine: boolean;
-  /** Behind the last member, or behind the opening brace of an empty body. */
-  readonly end: number;
-  readonly empty: boolean;
-}
-
 /** A change that writes a property into a block: on the line of a block that stands on one line, else on its own. */
 export function insertProperty(b: Declared, property: string): FileChange {
   const { uri, body, layout } = b;
@@ -40,13 +30,4 @@ export function insertBlock(parent: Declared, text: string): FileChange {
 export function insertBefore(b: Declared, text: string): FileChange {
   const indent = b.layout?.indent ?? '';
   return { uri: b.uri, from: b.span.from, to: b.span.from, text: `${text.replaceAll('\n', `\n${indent}`)}\n${indent}` };
-}
-
-export function layoutOf(text: string, span: Span, body: Span | undefined): Layout | undefined {
-  if (!body) return undefined;
-  const line = text.lastIndexOf('\n', span.from - 1) + 1;
-  const indent = /^[ \t]*/.exec(text.slice(line, span.from))![0];
-  const inside = text.slice(body.from, body.to);
-  const trimmed = inside.trimEnd();
-  return { indent, oneLine: !inside.includes('\n'), end: body.from + trimmed.length, empty: trimmed === '' };
 }
