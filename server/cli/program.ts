@@ -1,0 +1,81 @@
+import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
+import about from '../../package.json' with { type: 'json' };
+import type { CheckOptions } from './check.js';
+import { EXIT, WrongUse } from './exit.js';
+import { Faults } from './faults.js';
+import type { Terminal } from './terminal.js';
+
+/** Follows a command line; the exit code. Commands are loaded when they are called for. */
+export async function run(args: readonly string[], terminal: Terminal): Promise<number> {
+  let exit: number = EXIT.clean;
+  const program = commands(terminal, code => {
+    exit = code;
+  });
+  try {
+    await program.parseAsync(args, { from: 'user' });
+    return exit;
+  } catch (error) {
+    if (error instanceof CommanderError) return error.exitCode === 0 ? EXIT.clean : EXIT.wrongUse;
+    if (error instanceof WrongUse) {
+      terminal.complain(`wattwright: ${error.message}\n`);
+      return EXIT.wrongUse;
+    }
+    const faults = new Faults(terminal);
+    faults.add(error, `wattwright ${args[0] ?? ''}`.trim());
+    return faults.close(exit);
+  }
+}
+
+function commands(terminal: Terminal, done: (exit: number) => void): Command {
+  const program = new Command('wattwright')
+    .description('Checks and computes all-electric retrofits of houses that are written in .house files.')
+    .version(about.version, '-V, --version', 'print the version')
+    .helpOption('-h, --help', 'print this help')
+    .helpCommand('help [command]', 'print the help of a command')
+    .exitOverride()
+    .showSuggestionAfterError()
+    .configureOutput({
+      writeOut: terminal.print,
+      writeErr: terminal.complain,
+      getOutHelpWidth: () => terminal.columns,
+      getErrHelpWidth: () => terminal.columns,
+    });
+
+  program
+    .command('check')
+    .description('tell what is wrong with houses: their writing, their heat, air, circuits, service and plan')
+    .argument('[paths...]', 'files, folders, patterns, or - for standard input (default: the current folder)')
+    .addOption(choice('--format <format>', 'how findings are written', ['text', 'json'], 'text'))
+    .addOption(
+      choice('--fail-on <severity>', 'exit with 1 from this severity on', ['error', 'warning', 'info'], 'error'),
+    )
+    .option('--date <date>', 'the day that counts as today, as YYYY-MM-DD', date)
+    .option('--output <file>', 'write to a file and print the count alone')
+    .option('--stdin-filename <file>', 'the name of what comes by standard input')
+    .addHelpText(
+      'after',
+      examples('check', ['samples', '--format json house.house', '--fail-on warning "plans/*.house"']),
+    )
+    .action(async (paths: string[], options: CheckOptions) => {
+      const { check } = await import('./check.js');
+      done(await check(paths, options, terminal));
+    });
+
+  return program.addHelpText('after', EXIT_CODES);
+}
+
+const EXIT_CODES = `
+Exit codes: 0 clean, 1 findings at or above --fail-on, 2 wrong use, 3 an internal fault`;
+
+const examples = (command: string, lines: readonly string[]): string =>
+  `\nExamples:\n${lines.map(line => `  wattwright ${command} ${line}`).join('\n')}`;
+
+const choice = (flags: string, description: string, of: readonly string[], otherwise: string): Option =>
+  new Option(flags, description).choices(of).default(otherwise);
+
+function date(text: string): string {
+  const day = new Date(`${text}T00:00:00Z`);
+  if (!/^\d{4}-\d\d-\d\d$/.test(text) || Number.isNaN(day.getTime()) || day.toISOString().slice(0, 10) !== text)
+    throw new InvalidArgumentError('A day is written YYYY-MM-DD.');
+  return text;
+}
