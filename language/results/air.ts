@@ -1,5 +1,5 @@
 import { infiltrationAtDesign } from '../engine/air/house-air.js';
-import { testedLeakage, houseLeakage, type TestedLeakage } from '../engine/air/house-leakage.js';
+import { fitOfTest, testedLeakage, houseLeakage, type TestedLeakage } from '../engine/air/house-leakage.js';
 import {
   airChanges,
   effectiveLeakageArea,
@@ -158,5 +158,17 @@ export const airResults = [
       }));
       return flow;
     },
+  }),
+  result('exponent', 'blower-door-test', {
+    dimension: 'number',
+    tier: 'design',
+    doc: 'Exponent of the leaks by the readings of this test.',
+    compute: (test, house, sheet) => fitOfTest(test, house, sheet).exponent,
+  }),
+  result('correlation', 'blower-door-test', {
+    dimension: 'number',
+    tier: 'design',
+    doc: 'Correlation of the logarithms of flow and pressure of this test; 1 when the readings lie on a line.',
+    compute: (test, house, sheet) => fitOfTest(test, house, sheet).correlation,
   }),
 ];

@@ -1,5 +1,5 @@
 import { smallestStrip } from '../engine/heating/auxiliary.js';
-import { codeLoad, comfortLoad, hasEnvelope } from '../engine/heating/design-load.js';
+import { codeLoad } from '../engine/heating/design-load.js';
 import { fuelOutput, installedResistance } from '../engine/heating/equipment.js';
 import {
   extrapolatedAtDesign,
@@ -9,75 +9,42 @@ import {
   houseMargin,
   installedAtDesign,
 } from '../engine/heating/house-balance.js';
+import { backupMargin } from '../engine/heating/shortfall.js';
+import type { Sheet } from '../engine/worksheet.js';
 import { Withheld, type House } from '../model/index.js';
 import { result } from './define.js';
+import { loadResults } from './heating-load.js';
+import { shortfallResults } from './heating-shortfall.js';
 
 const voltageOf = (house: House) => house.heating.auxiliary[0]?.supplyVoltage ?? 240;
 
+/** Sizes are rated at 240 V, so that both sides of the difference are taken at the voltage of the house. */
+function surplus(house: House, sheet?: Sheet): number {
+  const { central, rooms } = installedResistance(house, sheet);
+  const required = houseAuxiliaryRequired(house, sheet);
+  const size = smallestStrip(required, voltageOf(house));
+  if (size === undefined) throw new Withheld('no usual size of electric heat is large enough');
+  const enough = size * (voltageOf(house) / 240) ** 2;
+  const value = Math.max(0, central + rooms - enough);
+  sheet?.(() => ({
+    label: 'Beyond the smallest usual size that is enough',
+    formula: 'max(0, Q_c + Q_r - Q_s * (V / 240)^2)',
+    inputs: {
+      Q_c: [central, 'heat-flow'],
+      Q_r: [rooms, 'heat-flow'],
+      Q_s: [size, 'heat-flow'],
+      V: [voltageOf(house), 'voltage'],
+    },
+    value,
+    dimension: 'heat-flow',
+    role: 'total',
+  }));
+  return value;
+}
+
 /** Heating of the house: load, what carries it, and what is left over. */
 export const heatingResults = [
-  result('heating.design-load', 'house', {
-    dimension: 'heat-flow',
-    tier: 'design',
-    headline: true,
-    better: 'less',
-    doc: 'Heat that the house loses at the design condition of the code, without gains: transmission, ground, infiltration, ventilation, ducts. From the stated load alone when the envelope is not written.',
-    compute: (house, _, sheet) => codeLoad(house, sheet).total,
-  }),
-  result('heating.design-load-comfort', 'house', {
-    dimension: 'heat-flow',
-    tier: 'design',
-    better: 'less',
-    doc: "Heat that the house loses at the owner's design condition.",
-    compute: (house, _, sheet) => comfortLoad(house, sheet).total,
-  }),
-  result('heating.loss-coefficient', 'house', {
-    dimension: 'conductance',
-    tier: 'design',
-    better: 'less',
-    doc: 'Design load per kelvin between indoors and outdoors at the condition of the code.',
-    compute: (house, _, sheet) => {
-      const load = codeLoad(house, sheet);
-      const value = load.total / (load.indoor - load.outdoor);
-      sheet?.(() => ({
-        label: 'Loss coefficient',
-        formula: 'q / (t_i - t_o)',
-        inputs: {
-          q: [load.total, 'heat-flow'],
-          t_i: [load.indoor, 'temperature'],
-          t_o: [load.outdoor, 'temperature'],
-        },
-        value,
-        dimension: 'conductance',
-        role: 'total',
-      }));
-      return value;
-    },
-  }),
-  result('heating.stated-difference', 'house', {
-    dimension: 'ratio',
-    tier: 'design',
-    doc: 'By how much the computed W/K differs from that of the stated load; positive when the calculation gives more.',
-    compute: (house, _, sheet) => {
-      const stated = house.statedLoad;
-      if (!stated) throw new Withheld('there is no stated-load');
-      if (!hasEnvelope(house)) throw new Withheld('the envelope is not written: the stated load is the load');
-      const load = codeLoad(house, sheet);
-      const computed = load.total / (load.indoor - load.outdoor);
-      const difference = stated.indoor - stated.outdoor;
-      if (!(difference > 0)) throw new Withheld('stated-load is not colder outdoors than indoors');
-      const said = stated.heating / difference;
-      sheet?.(() => ({
-        label: 'Calculation against the stated load',
-        formula: 'H / H_s - 1',
-        inputs: { H: [computed, 'conductance'], H_s: [said, 'conductance'] },
-        value: computed / said - 1,
-        dimension: 'ratio',
-        role: 'total',
-      }));
-      return computed / said - 1;
-    },
-  }),
+  ...loadResults,
   result('heating.heat-pump-at-design', 'house', {
     dimension: 'heat-flow',
     tier: 'design',
@@ -164,7 +131,16 @@ export const heatingResults = [
     dimension: 'heat-flow',
     tier: 'design',
     doc: 'Heat of furnaces and boilers of the stage at full fire. Wood stoves are not counted.',
-    compute: (house, _, sheet) => fuelOutput(house, sheet),
+    compute: (house, _, sheet) => {
+      const output = fuelOutput(house, sheet);
+      sheet?.(() => ({
+        label: 'Furnaces and boilers together',
+        value: output,
+        dimension: 'heat-flow',
+        role: 'total',
+      }));
+      return output;
+    },
   }),
   result('heating.output-at-design', 'house', {
     dimension: 'heat-flow',
@@ -205,4 +181,42 @@ export const heatingResults = [
     doc: 'Auxiliary and other heat allowed at the outdoor temperature at which the margin is smallest.',
     compute: (house, _, sheet) => houseMargin(house, sheet).auxiliary,
   }),
+  result('heating.auxiliary-needed-below', 'house', {
+    dimension: 'temperature',
+    tier: 'design',
+    doc: 'Outdoor temperature below which the heat pumps, with their lockouts and cut-outs, do not carry the load at every temperature: an auxiliary must be allowed to run up to it.',
+    compute: (house, _, sheet) => houseMargin(house, sheet).upTo,
+  }),
+  result('heating.backup-margin', 'house', {
+    dimension: 'heat-flow',
+    tier: 'design',
+    better: 'more',
+    doc: 'Heat that the auxiliary of role full-backup has over when it carries the design load of the code alone; negative when it is short.',
+    compute: (house, _, sheet) => backupMargin(house, sheet),
+  }),
+  result('heating.auxiliary-surplus', 'house', {
+    dimension: 'heat-flow',
+    tier: 'design',
+    doc: 'Electric resistance heat beyond the smallest usual size that covers what the heat pumps leave; nothing when there is none.',
+    compute: (house, _, sheet) => surplus(house, sheet),
+  }),
+  result('heating.auxiliary-surplus-current', 'house', {
+    dimension: 'current',
+    tier: 'design',
+    doc: 'Current of that surplus at the voltage of the house: what the larger strip costs the service.',
+    compute: (house, _, sheet) => {
+      const watts = surplus(house, sheet);
+      const volts = voltageOf(house);
+      sheet?.(() => ({
+        label: 'Current of the surplus',
+        formula: 'P / V',
+        inputs: { P: [watts, 'heat-flow'], V: [volts, 'voltage'] },
+        value: watts / volts,
+        dimension: 'current',
+        role: 'total',
+      }));
+      return watts / volts;
+    },
+  }),
+  ...shortfallResults,
 ];

@@ -27,7 +27,11 @@ export function latestTest(house: House): Block<'blower-door-test'> | undefined 
 /** What the latest test says, corrected to reference density; undefined without a test. */
 export const testedLeakage = once((house: House, sheet?: Sheet): TestedLeakage | undefined => {
   const test = latestTest(house);
-  if (!test) return undefined;
+  return test && { test, fit: fitOfTest(test, house, sheet) };
+});
+
+/** The fit of one test, corrected to reference density. */
+export function fitOfTest(test: Block<'blower-door-test'>, house: House, sheet?: Sheet): LeakageFit {
   const air: TestAir = {
     direction: test.direction,
     indoor: test.indoor,
@@ -41,6 +45,11 @@ export const testedLeakage = once((house: House, sheet?: Sheet): TestedLeakage |
   }));
   sheet?.(() => ({
     label: `Leak flow to fan flow in ${named(test)}`,
+    formula: '(t_a + 273.15) / (t_b + 273.15)',
+    inputs: {
+      t_a: [air.direction === 'depressurize' ? air.outdoor : air.indoor, 'temperature'],
+      t_b: [air.direction === 'depressurize' ? air.indoor : air.outdoor, 'temperature'],
+    },
     value: factor,
     dimension: 'number',
     source: 'ISO 9972:2015 § 6.2',
@@ -51,13 +60,20 @@ export const testedLeakage = once((house: House, sheet?: Sheet): TestedLeakage |
   const corrected = atReference(fit.ok, air);
   sheet?.(() => ({
     label: 'Flow coefficient at reference density, in m³/s at 1 Pa',
+    formula: 'C * (p / (287.055 * (t + 273.15)) / 1.204)^(1 - n)',
+    inputs: {
+      C: [fit.ok.coefficient, 'air-flow'],
+      p: [air.barometer, 'pressure'],
+      t: [air.direction === 'depressurize' ? air.outdoor : air.indoor, 'temperature'],
+      n: [fit.ok.exponent, 'number'],
+    },
     value: corrected.coefficient,
     dimension: 'air-flow',
     source: 'ISO 9972:2015 § 6.2',
     note: `95 % of the exponent between ${fit.ok.exponentLimits.low.toFixed(3)} and ${fit.ok.exponentLimits.high.toFixed(3)}.`,
   }));
-  return { test, fit: corrected };
-});
+  return corrected;
+}
 
 /**
  * Readings with the sign of the direction: people write pressures without it, and a zero-flow pressure is then taken off

@@ -13,13 +13,21 @@ export function performancePoints(heatPump: Block<'heat-pump'>): readonly Perfor
   return rows.ok;
 }
 
+/** Whether the lockouts of the thermostat count, or only what the equipment itself can do. */
+export type Lockouts = 'kept' | 'ignored';
+
 /** The outdoor temperature from which a heat pump of this house is counted on, in weather down to `coldest`. */
-export function countedFrom(heatPump: Block<'heat-pump'>, house: House, coldest: Si<'temperature'>): Si<'temperature'> {
+export function countedFrom(
+  heatPump: Block<'heat-pump'>,
+  house: House,
+  coldest: Si<'temperature'>,
+  lockouts: Lockouts = 'kept',
+): Si<'temperature'> {
   return runsFrom(
     {
       cutOut: heatPump.cutOut,
       cutIn: heatPump.cutIn,
-      lockoutBelow: house.heating.thermostat?.compressorLockoutBelow,
+      lockoutBelow: lockouts === 'kept' ? house.heating.thermostat?.compressorLockoutBelow : undefined,
     },
     coldest,
   );
@@ -33,9 +41,9 @@ export function tableOutput(heatPump: Block<'heat-pump'>, range: Range): Curve {
 }
 
 /** What all heat pumps give at full speed where they run: their cut-out, cut-in and lockout counted. */
-export function heatPumpOutput(house: House, range: Range): Curve {
+export function heatPumpOutput(house: House, range: Range, lockouts: Lockouts = 'kept'): Curve {
   return house.heating.heatPump.reduce(
-    (sum, hp) => plus(sum, runningFrom(tableOutput(hp, range), countedFrom(hp, house, range.from))),
+    (sum, hp) => plus(sum, runningFrom(tableOutput(hp, range), countedFrom(hp, house, range.from, lockouts))),
     line(range, () => 0),
   );
 }
@@ -77,10 +85,11 @@ export function fuelOutput(house: House, sheet?: Sheet): Si<'heat-flow'> {
  * replaces the heat pump instead of adding to it, as one coil follows the other in the same stream of air: it counts
  * with what it gives beyond the heat pump.
  */
-export function auxiliaryOutput(house: House, heatPump: Curve, range: Range, sheet?: Sheet): Curve {
+export function auxiliaryOutput(house: House, heatPump: Curve, range: Range, lockouts: Lockouts, sheet?: Sheet): Curve {
   const { central, rooms } = installedResistance(house, sheet);
   const fuel = fuelOutput(house, sheet);
-  const lockout = house.heating.heatPump.length > 0 ? house.heating.thermostat?.auxiliaryLockoutAbove : undefined;
+  const obeys = lockouts === 'kept' && house.heating.heatPump.length > 0;
+  const lockout = obeys ? house.heating.thermostat?.auxiliaryLockoutAbove : undefined;
   const allowed = (watts: number) =>
     lockout === undefined
       ? line(range, () => watts)

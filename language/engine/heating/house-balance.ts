@@ -24,7 +24,7 @@ export const houseBalance = once((house: House): HouseBalance => {
   const range = { from: design.outdoor, to: design.indoor };
   const load = line(range, t => design.perKelvin * (design.indoor - t) + design.steady);
   const heatPump = heatPumpOutput(house, range);
-  return { design, range, load, heatPump, auxiliary: auxiliaryOutput(house, heatPump, range) };
+  return { design, range, load, heatPump, auxiliary: auxiliaryOutput(house, heatPump, range, 'kept') };
 });
 
 /** The worst margin of the house, with the parts at its temperature. */
@@ -43,7 +43,7 @@ export const houseMargin = once((house: House, sheet?: Sheet): WorstMargin => {
     }));
     explainLoad(balance.design, worst.outdoor, sheet);
     explainHeatPumps(house, balance.range, worst.outdoor, worst.side, sheet);
-    auxiliaryOutput(house, balance.heatPump, balance.range, sheet);
+    auxiliaryOutput(house, balance.heatPump, balance.range, 'kept', sheet);
     sheet(() => ({
       label: 'Auxiliary and other heat allowed at this temperature',
       value: worst.auxiliary,
@@ -133,7 +133,7 @@ export function installedAtDesign(house: House, sheet?: Sheet): Si<'heat-flow'> 
   const [fromHeatPump, others] = [at(heatPump, range.from), at(auxiliary, range.from)];
   if (sheet) {
     explainHeatPumps(house, range, range.from, 'warmer', sheet);
-    auxiliaryOutput(house, heatPump, range, sheet);
+    auxiliaryOutput(house, heatPump, range, 'kept', sheet);
     sheet(() => ({
       label: 'Heat at the design temperature',
       formula: 'Q_hp + Q_aux',
