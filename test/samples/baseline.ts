@@ -1,5 +1,5 @@
 import { namedResults, type Analysis, type AnalyzedHouse, type StageView } from '../../language/index.js';
-import { print } from '../../language/units/index.js';
+import { print, type PrintOptions, type UnitSystem } from '../../language/units/index.js';
 
 /** What a reader of a pull request sees change: findings in the order of the text, and results stage by stage. */
 export interface Baseline {
@@ -15,13 +15,17 @@ export function baselineOf(analysis: Analysis): Baseline {
       const stages = f.stages.length ? ` [${f.stages.join(', ')}]` : '';
       return `${line} ${f.severity} ${f.code}${stages}: ${f.message}`;
     }),
-    houses: Object.fromEntries(analysis.houses.map(house => [house.built.declared.name, stagesOf(house)])),
+    houses: Object.fromEntries(
+      analysis.houses.map(house => [house.built.declared.name, stagesOf(house, analysis.settings.units)]),
+    ),
   };
 }
 
 /** Results of each stage; those that are as in the stage before are left out, so that a stage shows what it does. */
-function stagesOf({ views, currency }: AnalyzedHouse): Readonly<Record<string, Results>> {
-  const all = new Map(views.map(view => [view as unknown, resultsOf(view, currency)]));
+function stagesOf({ views, currency }: AnalyzedHouse, system: UnitSystem): Readonly<Record<string, Results>> {
+  const all = new Map(
+    views.map(view => [view as unknown, resultsOf(view, { system, figures: 4, ...(currency ? { currency } : {}) })]),
+  );
   return Object.fromEntries(
     views.map(view => {
       const now = all.get(view)!;
@@ -35,16 +39,14 @@ function stagesOf({ views, currency }: AnalyzedHouse): Readonly<Record<string, R
   );
 }
 
-function resultsOf(view: StageView, currency: string | undefined): Results {
+function resultsOf(view: StageView, options: PrintOptions): Results {
   const fault = (error: unknown, what: string): never => {
     throw new Error(`${what} in ${view.name}: ${String(error)}`);
   };
   return Object.fromEntries(
     namedResults(view, 'design', fault).map(({ name, result, outcome }) => [
       name,
-      'withheld' in outcome
-        ? `withheld: ${outcome.withheld}`
-        : print(outcome.value, result.dimension, { figures: 4, ...(currency ? { currency } : {}) }),
+      'withheld' in outcome ? `withheld: ${outcome.withheld}` : print(outcome.value, result.dimension, options),
     ]),
   );
 }
