@@ -1,5 +1,6 @@
 import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
 import about from '../../package.json' with { type: 'json' };
+import type { CalcOptions } from './calc.js';
 import type { CheckOptions } from './check.js';
 import { EXIT, WrongUse } from './exit.js';
 import { Faults } from './faults.js';
@@ -61,6 +62,34 @@ function commands(terminal: Terminal, done: (exit: number) => void): Command {
       done(await check(paths, options, terminal));
     });
 
+  program
+    .command('calc')
+    .description('compute the named results of houses, stage by stage')
+    .argument('[paths...]', 'files, folders, patterns, or - for standard input (default: the current folder)')
+    .option('--stage <name>', 'this stage alone, today for the house as it is; may be repeated', gathered)
+    .option('--result <pattern>', 'results of this name, such as heating.* or main.*; may be repeated', gathered)
+    .option('--all', 'every result, not the headline ones alone')
+    .option('--worksheet', 'print how each result is computed, with its sources')
+    .addOption(choice('--format <format>', 'how results are written', ['table', 'json', 'csv'], 'table'))
+    .addOption(
+      new Option('--units <system>', 'units of the results (default: as the project says)').choices(['si', 'ip']),
+    )
+    .option('--date <date>', 'the day that counts as today, as YYYY-MM-DD', date)
+    .option('--output <file>', 'write to a file')
+    .option('--stdin-filename <file>', 'the name of what comes by standard input')
+    .addHelpText(
+      'after',
+      examples('calc', [
+        'samples',
+        '--stage heat --result "heating.*" --worksheet house.house',
+        '--all --format csv --output results.csv plans',
+      ]),
+    )
+    .action(async (paths: string[], options: CalcOptions) => {
+      const { calc } = await import('./calc.js');
+      done(await calc(paths, options, terminal));
+    });
+
   return program.addHelpText('after', EXIT_CODES);
 }
 
@@ -72,6 +101,8 @@ const examples = (command: string, lines: readonly string[]): string =>
 
 const choice = (flags: string, description: string, of: readonly string[], otherwise: string): Option =>
   new Option(flags, description).choices(of).default(otherwise);
+
+const gathered = (one: string, before: readonly string[] = []): readonly string[] => [...before, one];
 
 function date(text: string): string {
   const day = new Date(`${text}T00:00:00Z`);
