@@ -1,6 +1,17 @@
+import { circuitRules } from './circuit/index.js';
 import type { Rule } from './define.js';
+import { managementRules } from './management/index.js';
+import { panelRules } from './panel/index.js';
+import { planRules } from './plan/index.js';
+import { serviceRules } from './service/index.js';
 
 /** Every rule of what a house is; what its text means is judged while it is built. */
-export const rules: readonly Rule[] = [];
+export const rules: readonly Rule[] = [
+  ...circuitRules,
+  ...managementRules,
+  ...panelRules,
+  ...planRules,
+  ...serviceRules,
+];
 
 export type { Change, Fix, Rule, Say, Severity, Spot, Telling, View } from './define.js';

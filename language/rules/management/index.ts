@@ -1,0 +1,6 @@
+import type { Rule } from '../define.js';
+import limitTooHigh from './limit-too-high.js';
+import sharesCircuit from './shares-circuit.js';
+import shedsHeatFirst from './sheds-heat-first.js';
+
+export const managementRules: readonly Rule[] = [limitTooHigh, sharesCircuit, shedsHeatFirst];
