@@ -147,7 +147,7 @@ type OrOf<O> = O extends { readonly or: infer C extends readonly string[] } ? C 
 
 /** One name or a list of names; none when left out. */
 export const references = <const K extends readonly string[], const O extends Usual>(to: K, o: O) =>
-  ({ ...o, is: 'references', to, presence: presence(o) }) as const;
+  ({ ...o, is: 'references', to, presence: 'default' }) as const;
 
 /** A file beside the house (`tmy3 "weather/plains.csv"`), or the name of a block of a kind in `or`. */
 export const file = <const F extends readonly string[], const O extends Usual & { readonly or?: readonly string[] }>(
