@@ -2,6 +2,7 @@ import { Command, CommanderError, InvalidArgumentError, Option } from 'commander
 import about from '../../package.json' with { type: 'json' };
 import type { CalcOptions } from './calc.js';
 import type { CheckOptions } from './check.js';
+import type { ExplainOptions } from './explain.js';
 import { EXIT, WrongUse } from './exit.js';
 import { Faults } from './faults.js';
 import type { Terminal } from './terminal.js';
@@ -88,6 +89,31 @@ function commands(terminal: Terminal, done: (exit: number) => void): Command {
     .action(async (paths: string[], options: CalcOptions) => {
       const { calc } = await import('./calc.js');
       done(await calc(paths, options, terminal));
+    });
+
+  program
+    .command('explain')
+    .description('explain a finding, a result, a block or a property, by its name or by what people call it')
+    .argument('[words...]', 'such as heat/no-heat, heating.design-load, auxiliary.output, heat strip')
+    .option('--in <file>', 'print the worksheet of the result in this house')
+    .option('--stage <name>', 'the worksheet of this stage alone; may be repeated', gathered)
+    .addOption(new Option('--units <system>', 'units of the worksheet').choices(['si', 'ip']))
+    .addHelpText(
+      'after',
+      examples('explain', ['service/overloaded', 'EVEMS', 'heating.worst-margin --in house.house --stage heat']),
+    )
+    .action(async (words: string[], options: ExplainOptions) => {
+      const { explain } = await import('./explain.js');
+      done(await explain(words, options, terminal));
+    });
+
+  program
+    .command('lsp')
+    .description('run the language server on standard input and output, for an editor')
+    .option('--stdio', 'the same; editors like to say it')
+    .action(async () => {
+      const { lsp } = await import('./lsp.js');
+      await lsp();
     });
 
   return program.addHelpText('after', EXIT_CODES);

@@ -19,11 +19,15 @@ export function cells(text: string): number {
 export const padEnd = (text: string, width: number): string => text + ' '.repeat(Math.max(0, width - cells(text)));
 export const padStart = (text: string, width: number): string => ' '.repeat(Math.max(0, width - cells(text))) + text;
 
+/** Between a number and its unit no line breaks. */
+const BEFORE_UNIT = /(?<=\d) (?=(?:°[CF]|%|[AVWK]|k[WV]A?|kWh|m[23]|ft2|L\/s|cfm|BTU\/h|AWG)(?![\w-]))/g;
+
 /** Lines of at most `width` cells, broken between words; a word that is longer than a line is broken within. */
 export function wrap(text: string, width: number): string[] {
   const lines: string[] = [];
   let line = '';
-  for (const word of text.split(/[ \n]+/)) {
+  for (const glued of text.replace(BEFORE_UNIT, '\u00a0').split(/[ \n]+/)) {
+    const word = glued.replaceAll('\u00a0', ' ');
     if (line && cells(line) + 1 + cells(word) > width) {
       lines.push(line);
       line = '';
