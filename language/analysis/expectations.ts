@@ -1,4 +1,11 @@
-import type { BuiltHouse, Declared, DeclaredProperty, Limit, Report } from '../build/index.js';
+import {
+  article,
+  type BuiltHouse,
+  type Declared,
+  type DeclaredProperty,
+  type Limit,
+  type Report,
+} from '../build/index.js';
 import type { Block } from '../model/index.js';
 import { resultOf, results, resultsOf, type Result, type Tier } from '../results/index.js';
 import type { Say } from '../rules/index.js';
@@ -101,9 +108,7 @@ function resolve(
     ? called.flatMap(b => resultsOf(b.kind).map(r => `${name}.${r.name}`))
     : results.filter(r => r.of === 'house').map(r => r.name);
   const near = nearest(key, known);
-  const what = called.length
-    ? `${article(called[0].kind)} ${called[0].kind} has no result ${short}`
-    : `there is no result ${key}`;
+  const what = called.length ? `${article(called[0].kind)} has no result ${short}` : `there is no result ${key}`;
   report.add(
     'input/unknown-result',
     keySpan,
@@ -112,8 +117,6 @@ function resolve(
   );
   return undefined;
 }
-
-const article = (word: string): string => (/^[aeiou]/.test(word) ? 'an' : 'a');
 
 function fits(property: DeclaredProperty, result: Result, report: Report): boolean {
   if (property.value.is !== 'bounds') return false;

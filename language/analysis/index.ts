@@ -9,3 +9,9 @@ export type { Asked } from './asked.js';
 export { Session, type Analysis } from './session.js';
 export { SETTINGS_FILE, type Settings } from './settings.js';
 export { subjectsOf, type Outcome, type StageView } from './views.js';
+
+/* What an editor asks of an analysis, whichever editor it is. */
+export { headlines, modelOf, resultOfHouse, resultsOfBlock, viewOf } from './contribution.js';
+export { defaultOf, describeBlock, describeProperty, inBothSystems } from './describe.js';
+export { isSame, kindsOf, mentionAt, mentionsIn, type Mention } from './mentions.js';
+export { pointedAt, type Part, type Pointed } from './pointed.js';

@@ -5,6 +5,7 @@ import type { Declared, Name } from './declared.js';
 import { effectiveLibrary, tell, type Effective, type Surroundings } from './effective.js';
 import { missingProperty } from './missing.js';
 import { planOf, type Plan, type PropertyPlan } from './plan.js';
+import { article } from './words.js';
 
 type Model = Record<string, unknown>;
 
@@ -114,7 +115,7 @@ class Maker {
     }
     for (const { kind, name, single } of plan.holds) {
       const all = byKind.get(kind) ?? [];
-      if (e.lostKinds.includes(kind)) withhold(model, name, `a ${kind} in ${label(e.declared)} is misspelt`);
+      if (e.lostKinds.includes(kind)) withhold(model, name, `${article(kind)} in ${label(e.declared)} is misspelt`);
       else if (e.lost === 'all' && e.declared.kind !== 'house')
         withhold(model, name, `the text of ${label(e.declared)} is damaged`);
       else model[name] = single ? all[0] : all;
@@ -190,7 +191,7 @@ class Maker {
           .add(
             'input/wrong-block',
             n.span,
-            `${n.name} is a ${target.kind}; here stands the name of a ${kinds.join(' or ')}`,
+            `${n.name} is ${article(target.kind)}; here stands the name of ${article(kinds.join(' or '))}`,
             {
               related: [{ uri: target.uri, from: target.head.from, to: target.head.to, message: 'it is written here' }],
             },

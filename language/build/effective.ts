@@ -4,6 +4,7 @@ import type { Report } from './problem.js';
 import type { Scope } from './scope.js';
 import type { Namespace } from './namespace.js';
 import type { State } from './stages.js';
+import { article } from './words.js';
 
 /** A block as it stands in one stage, with the properties that hold there and where each was written. */
 export interface Effective {
@@ -169,7 +170,7 @@ export function likeOf(b: Declared, around: Surroundings): Declared | undefined 
         .add(
           'input/wrong-block',
           name.span,
-          `a ${b.kind} is like another ${b.kind}, and ${name.name} is a ${target.kind}`,
+          `${article(b.kind)} is like another ${b.kind}, and ${name.name} is ${article(target.kind)}`,
         ),
     );
     return undefined;

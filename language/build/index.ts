@@ -12,3 +12,4 @@ export { fileName, scopeOf, type Scope } from './scope.js';
 export type { Beside } from './table.js';
 export { wanted } from './value.js';
 export { pack, unpack } from './shipped.js';
+export { article } from './words.js';

@@ -1,5 +1,6 @@
 import type { Declared, DeclaredFile, Name } from './declared.js';
 import type { Report } from './problem.js';
+import { article } from './words.js';
 
 /** The names that a file sees: its own, those of the files it imports (not what those import), the built-in library. */
 export interface Scope {
@@ -51,7 +52,7 @@ function clash(b: Declared, other: Declared, file: DeclaredFile, report: Report)
   report.add(
     'input/duplicate-name',
     span,
-    `${b.name} stands for a ${other.kind} in ${fileName(other.uri)} and for a ${b.kind} in ${fileName(b.uri)}`,
+    `${b.name} stands for ${article(other.kind)} in ${fileName(other.uri)} and for ${article(b.kind)} in ${fileName(b.uri)}`,
     {
       related: [at(other, 'the other one')],
     },

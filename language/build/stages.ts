@@ -3,6 +3,7 @@ import { blocks, parentsOf } from '../vocabulary/index.js';
 import type { Declared, DeclaredProperty, Instruction, Name } from './declared.js';
 import type { Namespace } from './namespace.js';
 import type { Report } from './problem.js';
+import { article } from './words.js';
 
 /** Which blocks stand after a stage, and what its changes and those before it have set. */
 export interface State {
@@ -122,13 +123,13 @@ function parentOf(
   if (block.inside) {
     const { name, span } = block.inside;
     const parent = names.one(name, kinds) ?? names.one(name);
-    if (!parent) unknown(block.inside, names, `a ${kinds.join(' or ')}`, report, kinds);
+    if (!parent) unknown(block.inside, names, `${article(kinds.join(' or '))}`, report, kinds);
     else if (!alive.has(parent)) report.add('input/not-alive', span, `${name} does not stand in this stage`);
     else if (!kinds.includes(parent.kind))
       report.add(
         'input/wrong-block',
         span,
-        `a ${block.kind} stands in a ${kinds.join(' or ')}, and ${name} is a ${parent.kind}`,
+        `${article(block.kind)} stands in ${article(kinds.join(' or '))}, and ${name} is ${article(parent.kind)}`,
       );
     else return parent;
     return undefined;
@@ -139,7 +140,7 @@ function parentOf(
     report.add(
       'input/needs-parent',
       block.head,
-      `a ${block.kind} stands in a ${kinds.join(' or ')}, and this stage has none`,
+      `${article(block.kind)} stands in ${article(kinds.join(' or '))}, and this stage has none`,
     );
     return undefined;
   }
@@ -147,7 +148,7 @@ function parentOf(
   report.add(
     'input/needs-parent',
     block.head,
-    `more than one block may hold a ${block.kind}: add ${block.kind} ${block.name} in ${choices.join(' or in ')}`,
+    `more than one block may hold ${article(block.kind)}: add ${block.kind} ${block.name} in ${choices.join(' or in ')}`,
     {
       mend: () =>
         choices.map(c => ({

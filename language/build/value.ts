@@ -35,6 +35,7 @@ import type { Evaluated, Limit, Name } from './declared.js';
 import { clockValue, DAYS, dayValue, MONTHS } from './calendar.js';
 import type { Report } from './problem.js';
 import { tableOf, type Beside } from './table.js';
+import { article } from './words.js';
 
 const damaged = (reason: string): Evaluated => ({ is: 'damaged', reason });
 const value = (v: unknown): Evaluated => ({ is: 'value', value: v });
@@ -157,9 +158,9 @@ export function wanted(type: Property): string {
     case 'hours':
       return 'hours such as 07:00 .. 11:00';
     case 'reference':
-      return `the name of a ${[...type.to, ...type.or].join(' or ')}`;
+      return `the name of ${article([...type.to, ...type.or].join(' or '))}`;
     case 'references':
-      return `the name of a ${type.to.join(' or ')}, or a list of names`;
+      return `the name of ${article(type.to.join(' or '))}, or a list of names`;
     case 'file':
       return `a file: ${type.formats.map(f => `${f} "..."`).join(' or ')}`;
     case 'table':
