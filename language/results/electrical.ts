@@ -19,6 +19,7 @@ import {
   serviceHeadroom,
   serviceRatingNeeded,
   setPointOf,
+  uncontrolledDemand,
 } from '../engine/electrical/house-service.js';
 import { largestSetPoint } from '../engine/electrical/management.js';
 import { minimumRating } from '../engine/electrical/service-load.js';
@@ -53,6 +54,13 @@ export const electricalResults = [
     better: 'less',
     doc: 'Calculated load of the service as if the authority accepted the shedding of every load that a manager sheds.',
     compute: (house, _, sheet) => serviceDemandWithAllManaged(house, sheet),
+  }),
+  result('service.uncontrolled-demand', 'house', {
+    dimension: 'current',
+    tier: 'design',
+    better: 'less',
+    doc: 'Load by the items of the code of everything that no credited manager sheds.',
+    compute: (house, _, sheet) => uncontrolledDemand(house, sheet),
   }),
   result('service.headroom', 'house', {
     dimension: 'current',

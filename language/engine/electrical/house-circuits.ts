@@ -72,10 +72,11 @@ export function circuitAmpacity(house: House, circuit: Block<'circuit'>, sheet?:
 /** What the breaker of a circuit protects, as told by the loads that name it. */
 export function protectionOf(house: House, circuit: Block<'circuit'>, edition: Edition): Protection {
   const loads = subpanelOf(house, circuit) ? [] : loadsOn(house, circuit);
-  const on = loads.map(load => load.onCircuit(edition));
-  const [only] = on;
-  if (on.length === 1 && only.duty === 'motor-compressor' && only.mocp !== undefined)
-    return { for: 'motor-compressor', mocp: only.mocp };
+  const [only] = loads;
+  if (loads.length === 1 && (only.block.is === 'heat-pump' || only.block.is === 'air-conditioner')) {
+    const { mocp } = only.onCircuit(edition);
+    if (mocp !== undefined) return { for: 'motor-compressor', mocp };
+  }
   const heaters = loads.map(({ block }) => block).filter(block => block.is === 'baseboard' || block.is === 'auxiliary');
   if (heaters.length > 0 && heaters.length === loads.length) {
     const units = heaters.reduce((sum, block) => sum + (block.is === 'baseboard' ? block.units : 1), 0);
@@ -127,7 +128,8 @@ export function circuitVoltageDrop(house: House, circuit: Block<'circuit'>, shee
   if (length === undefined) throw new Withheld(`${named(circuit)} states no length`);
   const edition = editionFor(house);
   const { shareOfBreaker, clause } = edition.voltageDrop;
-  const known = !subpanelOf(house, circuit) && loadsOn(house, circuit).length > 0;
+  const loads = subpanelOf(house, circuit) ? [] : loadsOn(house, circuit);
+  const known = loads.length > 0 && loads.every(({ block }) => block.is !== 'load' || block.rating !== undefined);
   const current = known ? circuitCurrent(house, circuit, sheet) : shareOfBreaker * breaker;
   if (!known)
     sheet?.(() => ({

@@ -112,6 +112,14 @@ export const serviceDemandWithAllManaged = once((house: House, sheet?: Sheet): n
   return calculated(house, managedLoad({ ...service, managers }, sheet), sheet);
 });
 
+/** Load of what no manager sheds, in A by the code's items: what a manager has to live with. */
+export const uncontrolledDemand = once((house: House, sheet?: Sheet): number => {
+  const { edition, ...service } = houseService(house, sheet);
+  const uncontrolled = { ...edition, management: { ...edition.management, basis: 'not-counted' as const } };
+  const { power } = managedLoad({ ...service, edition: uncontrolled }, sheet);
+  return serviceAmperes(power, service.voltage, edition, sheet);
+});
+
 /** Calculated load of the service in A as if nothing were managed. */
 export const serviceDemandWithoutManagement = once((house: House, sheet?: Sheet): number =>
   calculated(house, unmanagedLoad(house, sheet), sheet),

@@ -15,8 +15,11 @@ export default rule({
     const { largestBreaker: largest, breaker: needed } = circuitNeedOf(house, circuit);
     if (largest === undefined || circuit.breaker <= largest) return;
     const edition = editionFor(house);
-    const unit = loadsOn(house, circuit).find(load => load.onCircuit(edition).mocp === largest);
-    if (unit) yield { circuit, largest, needed, unit: unit.block };
+    const loads = loadsOn(house, circuit);
+    const unit = loads.find(load => load.onCircuit(edition).mocp === largest);
+    // An air handler behind the breaker of its heater is told as sharing it.
+    const heater = loads.some(({ block }) => block.is === 'auxiliary');
+    if (unit && !(heater && unit.block.is === 'air-handler')) yield { circuit, largest, needed, unit: unit.block };
   },
   tell({ circuit, largest, unit }, say, view) {
     const stated = view.says(unit, 'mocp');

@@ -1,5 +1,4 @@
 import { sizeInWords } from '../../codes/index.js';
-import { standardRatingFrom } from '../../engine/electrical/breaker.js';
 import { circuitNeed } from '../../engine/electrical/circuit-load.js';
 import { conductorFor } from '../../engine/electrical/house-circuits.js';
 import type { HouseLoad } from '../../engine/electrical/house-load.js';
@@ -9,6 +8,7 @@ import { spacesLeft } from '../../engine/electrical/panel-spaces.js';
 import type { Block } from '../../model/index.js';
 import { print } from '../../units/index.js';
 import { at, type Fix, type View } from '../define.js';
+import { breakerFor } from './breaker-set.js';
 
 /** Above this a load is between both legs, V. */
 const ONE_LEG = 150;
@@ -31,7 +31,7 @@ export function ownCircuit(load: HouseLoad, circuit: Block<'circuit'>, view: Vie
   ]);
   if (tooLarge || left < 0) return [];
   const need = circuitNeed([load.onCircuit(edition)], 'unmarked', edition);
-  const breaker = standardRatingFrom(need.breaker, edition);
+  const breaker = breakerFor(need.breaker, edition);
   if (breaker === undefined || breaker > (need.largestBreaker ?? Infinity)) return [];
   const conductor = conductorFor(house, circuit, { breaker, current: need.conductor });
   if (!conductor) return [];
