@@ -1,0 +1,126 @@
+import { Session, type Analysis } from '../../language/index.js';
+import { library } from '../../language/library/index.js';
+import { canonical, existsWithin, housesIn, readWithin } from './disk.js';
+import type { Seen } from './feature.js';
+import { Lines } from './lines.js';
+import { libraryFile } from './shipped.js';
+
+interface Open {
+  readonly uri: string;
+  readonly version: number;
+  readonly text: string;
+}
+
+/** The documents that the editor holds, the files beside them, and what is known of each. */
+export class Houses {
+  readonly session: Session;
+  private readonly open = new Map<string, Open>();
+  private folders: readonly string[] = [];
+  private readonly lines = new WeakMap<object, Lines>();
+  /** Files that were read from disk. */
+  private readonly known = new Set<string>();
+
+  constructor(
+    readonly fault: (error: unknown, what: string) => void,
+    private readonly today: () => string,
+  ) {
+    const roots = () => this.roots();
+    this.session = new Session({
+      read: uri => readWithin(uri, roots()),
+      exists: uri => existsWithin(uri, roots()),
+      roots,
+      library,
+      fault,
+    });
+  }
+
+  /** Folders that may be read: those of the workspace, else those of the open documents. */
+  roots(): readonly string[] {
+    if (this.folders.length) return this.folders;
+    return [...new Set([...this.open.keys()].map(uri => uri.slice(0, uri.lastIndexOf('/'))))];
+  }
+
+  setFolders(uris: readonly string[]): void {
+    this.folders = uris.map(folderOf);
+    this.forget();
+  }
+
+  changeFolders(added: readonly string[], removed: ReadonlySet<string>): void {
+    const gone = new Set([...removed].map(folderOf));
+    this.folders = [...this.folders.filter(f => !gone.has(f)), ...added.map(folderOf)];
+    this.forget();
+  }
+
+  update(uri: string, version: number, text: string): void {
+    const at = canonical(uri);
+    const isNew = !this.open.has(at);
+    this.open.set(at, { uri, version, text });
+    this.session.update(at, text);
+    if (isNew) this.forget();
+  }
+
+  close(uri: string): void {
+    const at = canonical(uri);
+    this.open.delete(at);
+    this.session.close(at);
+  }
+
+  /** A file was made, changed or removed on disk. */
+  changed(uri: string): void {
+    const at = canonical(uri);
+    this.known.delete(at);
+    this.session.changed(at);
+  }
+
+  /** Files read from disk are read again when they are needed next. */
+  forget(): void {
+    for (const uri of this.known) this.session.changed(uri);
+    this.known.clear();
+  }
+
+  openOnes(): readonly Open[] {
+    return [...this.open.values()];
+  }
+
+  versionOf(uri: string): number | undefined {
+    return this.open.get(canonical(uri))?.version;
+  }
+
+  /** An address as the editor writes it; a built-in one is that of its file. */
+  shown(uri: string): string {
+    return this.open.get(uri)?.uri ?? libraryFile(uri);
+  }
+
+  async analyze(uri: string, signal?: { readonly aborted: boolean }): Promise<Analysis | undefined> {
+    const at = canonical(uri);
+    const asked = { upto: 'design', today: this.today(), ...(signal ? { signal } : {}) } as const;
+    const analysis = await this.session.analyze(at, asked);
+    for (const other of analysis?.files.keys() ?? []) if (!this.open.has(other)) this.known.add(other);
+    return analysis;
+  }
+
+  async seen(uri: string, signal?: { readonly aborted: boolean }): Promise<Seen | undefined> {
+    const analysis = await this.analyze(uri, signal);
+    return analysis && { analysis, lines: this.linesOf(analysis), houses: this };
+  }
+
+  private linesOf({ file }: Analysis): Lines {
+    let lines = this.lines.get(file.syntax);
+    if (!lines) this.lines.set(file.syntax, (lines = new Lines(file.syntax.text)));
+    return lines;
+  }
+
+  /** Places of any file at hand, the built-in ones among them. */
+  async linesAt(uri: string): Promise<Lines> {
+    const at = libraryFile(uri);
+    const text = at === uri ? await this.session.text(uri) : await readWithin(at, [at.slice(0, at.lastIndexOf('/'))]);
+    return new Lines(text ?? '');
+  }
+
+  /** Every house file of the workspace, and every open one. */
+  async all(): Promise<string[]> {
+    return [...new Set([...this.open.keys(), ...(await housesIn(this.folders))])];
+  }
+}
+
+const folderOf = (uri: string): string => canonical(uri).replace(/\/$/, '');
