@@ -29,7 +29,7 @@ export function make<K extends Kind>(kind: K, given: Partial<Block<K>> = {}, nam
 }
 
 function defaultOf(property: Property): unknown {
-  if (!('default' in property) || property.default === undefined) return property.is === 'references' ? [] : undefined;
+  if (!('default' in property) || property.default === undefined) return undefined;
   if (property.is === 'quantity') return read(property.default).value;
   return property.default;
 }

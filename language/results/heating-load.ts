@@ -1,4 +1,4 @@
-import { codeLoad, comfortLoad, hasEnvelope } from '../engine/heating/design-load.js';
+import { codeLoad, comfortLoad, hasEnvelope, statedPerKelvin } from '../engine/heating/design-load.js';
 import { Withheld } from '../model/index.js';
 import { result } from './define.js';
 
@@ -42,19 +42,21 @@ export const loadResults = [
       return value;
     },
   }),
+  result('heating.stated-loss-coefficient', 'house', {
+    dimension: 'conductance',
+    tier: 'design',
+    doc: 'Stated load per kelvin between its own indoor and outdoor temperatures.',
+    compute: (house, _, sheet) => statedPerKelvin(house, sheet),
+  }),
   result('heating.stated-difference', 'house', {
     dimension: 'ratio',
     tier: 'design',
     doc: 'By how much the computed W/K differs from that of the stated load; positive when the calculation gives more.',
     compute: (house, _, sheet) => {
-      const stated = house.statedLoad;
-      if (!stated) throw new Withheld('there is no stated-load');
+      const said = statedPerKelvin(house, sheet);
       if (!hasEnvelope(house)) throw new Withheld('the envelope is not written: the stated load is the load');
       const load = codeLoad(house, sheet);
       const computed = load.total / (load.indoor - load.outdoor);
-      const difference = stated.indoor - stated.outdoor;
-      if (!(difference > 0)) throw new Withheld('stated-load is not colder outdoors than indoors');
-      const said = stated.heating / difference;
       sheet?.(() => ({
         label: 'Calculation against the stated load',
         formula: 'H / H_s - 1',

@@ -141,14 +141,14 @@ interface Location {
   readonly elevation: Si<'length'>;
 }
 
-/** The nearest listed place within 60 km and 200 m of elevation; with one basis when the reader asks for it. */
+/** The nearest listed place within 60 km and 200 m of elevation, among those that the reader wants. */
 export function nearestDesignPlace(
   site: Location,
-  basis?: DesignPlace['basis'],
+  among: (place: DesignPlace) => boolean = () => true,
 ): { readonly place: DesignPlace; readonly distance: Si<'length'> } | undefined {
   let best: { place: DesignPlace; distance: number } | undefined;
   for (const place of designPlaces) {
-    if (basis && place.basis !== basis) continue;
+    if (!among(place)) continue;
     if (Math.abs(place.elevation - site.elevation) > NEAR.elevation) continue;
     const distance = greatCircle(site, place);
     if (distance <= NEAR.distance && (!best || distance < best.distance)) best = { place, distance };

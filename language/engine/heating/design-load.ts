@@ -85,9 +85,10 @@ export function hasEnvelope({ envelope: e }: House): boolean {
   );
 }
 
-function fromStatedLoad(house: House, { indoor, outdoor }: Block<'design'>, sheet?: Sheet): DesignLoad {
+/** The stated load per kelvin of its own difference. */
+export function statedPerKelvin(house: House, sheet?: Sheet): Si<'conductance'> {
   const stated = house.statedLoad;
-  if (!stated) throw new Withheld('neither the envelope nor a stated-load says what the house loses');
+  if (!stated) throw new Withheld('there is no stated-load');
   const difference = stated.indoor - stated.outdoor;
   if (!(difference > 0)) throw new Withheld('stated-load is not colder outdoors than indoors');
   const perKelvin = stated.heating / difference;
@@ -103,6 +104,13 @@ function fromStatedLoad(house: House, { indoor, outdoor }: Block<'design'>, shee
     dimension: 'conductance',
     source: 'stated load of the house file',
   }));
+  return perKelvin;
+}
+
+function fromStatedLoad(house: House, { indoor, outdoor }: Block<'design'>, sheet?: Sheet): DesignLoad {
+  const stated = house.statedLoad;
+  if (!stated) throw new Withheld('neither the envelope nor a stated-load says what the house loses');
+  const perKelvin = statedPerKelvin(house, sheet);
   const total = perKelvin * (indoor - outdoor);
   sheet?.(() => ({
     label: 'Design heating load, from the stated load',
