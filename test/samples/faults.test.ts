@@ -40,7 +40,7 @@ test.each(SHOWN)('%s is shown', async code => {
 test('every comment that tells of a fault has a finding beside it', async () => {
   const lines = textOf('faults').split('\n');
   const lineOf = (offset: number) => textOf('faults').slice(0, offset).split('\n').length - 1;
-  const told = (await found()).map(f => lineOf(f.from));
+  const told = (await found()).flatMap(f => [f, ...f.related]).map(place => lineOf(place.from));
   const comments = lines.flatMap((line, i) => (/^ +\/\/ /.test(line) ? [i] : []));
   expect(comments.length).toBeGreaterThan(40);
   const silent = comments.filter(i => !told.some(at => at >= i - 5 && at <= i + 8));
