@@ -5,10 +5,10 @@ import { nec2020 } from './nec-2020/index.js';
 import { nec2023 } from './nec-2023/index.js';
 import { nec2026 } from './nec-2026/index.js';
 
-export { cite, type Clause, type Standing } from './clause.js';
-export type { CircuitRules, Duty } from './circuit-rules.js';
-export type { Cable, ConductorRules } from './conductor-rules.js';
-export { editionNames, type Edition, type EditionName, type ManagementRule, type MinimumService } from './edition.js';
+export { cite, type Clause } from './clause.js';
+export type { Duty } from './circuit-rules.js';
+export type { Cable } from './conductor-rules.js';
+export { editionNames, type Edition, type EditionName, type ManagementRule } from './edition.js';
 export type {
   BasicAndAppliances,
   HvacPart,
@@ -16,7 +16,6 @@ export type {
   OptionalDwelling,
   ServiceMethod,
   StandardDwelling,
-  Tier,
   UnitLoads,
 } from './service-method.js';
 export { isFromMemory, tableAmpacity } from './tables/ampacity.js';

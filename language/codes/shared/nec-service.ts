@@ -20,7 +20,7 @@ export interface NecServiceDifferences {
   readonly article: 120 | 220;
 }
 
-export const unitLoads = ({ at, article, ...d }: NecServiceDifferences): UnitLoads => ({
+const unitLoads = ({ at, article, ...d }: NecServiceDifferences): UnitLoads => ({
   lighting: { perArea: d.perSquareFoot / SQUARE_FOOT, perSquareFoot: d.perSquareFoot, clause: d.lighting },
   smallAppliance: { each: 1500, atLeast: 2, clause: at(`${article}.52(A)`) },
   laundry: { each: 1500, atLeast: 1, clause: at(`${article}.52(B)`) },

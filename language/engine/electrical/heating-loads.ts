@@ -29,7 +29,7 @@ const nameplateRunning = ({ rla, fanFla, voltage }: Compressor): number | undefi
   rla === undefined ? undefined : (rla + (fanFla ?? 0)) * voltage;
 
 /** Running power, W: nameplate amperes, else the rated input, else the highest input of the table; with the pan heater. */
-export function heatPumpPower(block: Block<'heat-pump'>): number {
+function heatPumpPower(block: Block<'heat-pump'>): number {
   const running =
     nameplateRunning(block) ?? block.ratedInput ?? Math.max(...block.performance.map(({ input }) => input));
   return running + (block.basePanHeater ?? 0);
@@ -67,7 +67,7 @@ function compressorLoad(block: Compressor, power: number, edition: Edition): Cir
 }
 
 /** Electric power of a blower, W. */
-export function blowerPower(block: Block<'air-handler'>): number {
+function blowerPower(block: Block<'air-handler'>): number {
   if (block.fla !== undefined) return block.fla * block.voltage;
   if (block.blower !== undefined) return block.blower;
   const curve = block.blowerCurve;
@@ -87,7 +87,7 @@ function airHandler(block: Block<'air-handler'>): HouseLoad {
 }
 
 /** Electric power of a strip at the voltage of the house, W. */
-export const auxiliaryPower = ({ output, voltage, supplyVoltage }: Block<'auxiliary'>): number =>
+const auxiliaryPower = ({ output, voltage, supplyVoltage }: Block<'auxiliary'>): number =>
   supplyVoltage === undefined ? output : atVoltage(output, voltage, supplyVoltage);
 
 function auxiliary(block: Block<'auxiliary'>): HouseLoad {

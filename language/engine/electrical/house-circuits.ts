@@ -13,7 +13,7 @@ import { voltageDrop } from './voltage-drop.js';
 const markingOf = ({ fullyRated }: Block<'circuit'>): Marking => (fullyRated ? 'fully-rated' : 'unmarked');
 
 /** The subpanel that a circuit feeds, if any. */
-export const subpanelOf = (house: House, circuit: Block<'circuit'>): Block<'panel'> | undefined =>
+const subpanelOf = (house: House, circuit: Block<'circuit'>): Block<'panel'> | undefined =>
   house.electrical.panel.find(({ fedBy }) => fedBy?.name === circuit.name);
 
 /** Loads of a branch circuit; the demand of a feeder follows other rules and is not computed from its parts. */
@@ -49,7 +49,7 @@ export function circuitCurrent(house: House, circuit: Block<'circuit'>, sheet?: 
   return value;
 }
 
-export const conductorOf = (circuit: Block<'circuit'>): Conductor => ({
+const conductorOf = (circuit: Block<'circuit'>): Conductor => ({
   size: circuit.conductor,
   metal: circuit.metal,
   insulation: circuit.insulation,
@@ -144,7 +144,7 @@ export function circuitVoltageDrop(house: House, circuit: Block<'circuit'>, shee
 }
 
 /** Volts of a circuit by its poles: both legs, or one leg to neutral. */
-export function circuitVoltage({ electrical }: House, { poles }: Block<'circuit'>): number {
+function circuitVoltage({ electrical }: House, { poles }: Block<'circuit'>): number {
   const { service } = electrical;
   if (!service) throw new Withheld('there is no service block');
   return poles === 2 ? service.voltage : service.voltage / 2;

@@ -76,7 +76,7 @@ function managerOf(manager: Block<'load-manager'>, rating: number, house: House)
 }
 
 /** What the channels of a manager shed: loads that they name, and loads on circuits that they name. */
-export const managedBlocks = (manager: Block<'load-manager'>, house: House): readonly { readonly name: string }[] =>
+const managedBlocks = (manager: Block<'load-manager'>, house: House): readonly { readonly name: string }[] =>
   manager.channel.flatMap(({ sheds }): readonly { readonly name: string }[] =>
     sheds.is === 'circuit' ? loadsOn(house, sheds).map(({ block }) => block) : [sheds],
   );

@@ -90,7 +90,7 @@ function charger(block: Block<'evse'>): HouseLoad {
 }
 
 /** Electric power of a water heater in the mode it is set to, W. */
-export function waterHeaterPower(block: Block<'water-heater'>): number {
+function waterHeaterPower(block: Block<'water-heater'>): number {
   const { kind, mode, element, compressorInput, simultaneous } = block;
   const missing = (what: string) => new Withheld(`${named(block)} states no ${what}`);
   if (kind !== 'heat-pump' || mode === 'element') {
