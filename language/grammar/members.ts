@@ -30,7 +30,8 @@ class MemberPass {
   private readonly out: Token[] = [];
   private readonly brackets: Bracket[] = [];
   private state: State = 'between';
-  private depth = 0;
+  /** The blocks around the present place; one whose brace was left out takes its closing brace along. */
+  private readonly levels: ('block' | 'left out')[] = [];
   private operators = 0;
   /** The token that opened the present statement. */
   private head: Token | undefined;
@@ -48,7 +49,7 @@ class MemberPass {
       if (!this.step(i, token)) break;
     }
     this.finish();
-    for (; this.depth > 0; this.depth--) this.out.push(mark(this.types['}']!, '', this.out.at(-1)));
+    for (const level of this.levels) if (level === 'block') this.out.push(mark(this.types['}']!, '', this.out.at(-1)));
     return this.out;
   }
 
@@ -56,11 +57,9 @@ class MemberPass {
   private step(i: number, token: Token): boolean {
     const kind = kindOf(token);
     if (this.opens(i, token, kind)) this.begin(i, token, kind);
-    else if (kind === '}') {
-      this.finish();
-      this.depth--;
-      this.out.push(token);
-    } else if (kind === '{') return this.openBlock(token);
+    else if (kind === '}') this.closeBlock(i, token);
+    else if (kind === '{') return this.openBlock(i, token);
+    else if (this.awaitsBrace()) this.part(i, token, kind);
     else if (kind === ',' && !this.brackets.length) {
       this.finish();
       this.out.push(token);
@@ -71,9 +70,10 @@ class MemberPass {
   private opens(i: number, token: Token, kind: string): boolean {
     const previous = this.tokens[i - 1];
     const newLine = opensLine(token, previous);
+    if (this.heads.has(token)) return true;
+    if (this.awaitsBrace()) return false;
     if (kind === 'KEY') return !(this.brackets.length && !newLine && this.closesOnLine(i));
     if (INSTRUCTIONS.has(kind)) return newLine || !this.brackets.length;
-    if (this.heads.has(token)) return true;
     if (kind !== 'ID') return false;
     if (this.brackets.length) return newLine && this.lineHasMember(i);
     return newLine || ['{', '}', ','].includes(kindOf(previous!));
@@ -88,20 +88,38 @@ class MemberPass {
     this.operators = 0;
     if (kind === 'KEY' && this.heads.has(token)) kind = 'ID';
     if (kind === 'KEY') this.state = 'value';
-    else if (kind === 'import' && this.depth) return this.nestedImport(token);
+    else if (kind === 'import' && this.levels.length) return this.nestedImport(token);
     else this.state = kind === 'add' || kind === 'change' || !INSTRUCTIONS.has(kind) ? 'header' : 'instruction';
     this.out.push(this.state === 'header' && !INSTRUCTIONS.has(kind) ? retype(token, this.types['HEAD']!) : token);
     this.want(i, token, kind);
   }
 
-  private openBlock(token: Token): boolean {
-    if (this.depth >= DEEPEST_BLOCK) {
+  /** Inside a header whose brace is known to follow: nothing before that brace opens another member. */
+  private awaitsBrace(): boolean {
+    return this.state === 'header' && this.head !== undefined && this.heads.has(this.head);
+  }
+
+  private closeBlock(i: number, token: Token): void {
+    this.finish();
+    const level = this.levels.pop();
+    if (level === 'block') this.out.push(token);
+    else if (!level)
+      this.drop(i, 'This } closes nothing.', { title: 'Remove the }', text: '' }, 'syntax/closes-nothing');
+  }
+
+  private openBlock(i: number, token: Token): boolean {
+    if (this.state !== 'header') {
+      this.levels.push('left out');
+      this.drop(i, 'This { opens nothing: a block begins with its kind and name.');
+      return true;
+    }
+    if (this.levels.length >= DEEPEST_BLOCK) {
       const rest = { from: token.startOffset, to: endOf(this.tokens.at(-1)!) };
       const message = `Blocks stand at most ${DEEPEST_BLOCK} deep in one another; what follows is not read.`;
       this.problems.add({ code: 'syntax/too-deep', message, from: token.startOffset, to: endOf(token) }, rest);
       return false;
     }
-    this.depth++;
+    this.levels.push('block');
     this.out.push(token);
     this.state = 'between';
     return true;
@@ -122,10 +140,11 @@ class MemberPass {
   }
 
   private inHeader(i: number, token: Token, kind: string): void {
-    if (HEADER_PARTS.has(kind)) this.keep(i, token, kind);
+    if (kindOf(this.head!) === 'change' && this.out.at(-1) !== this.head) this.drop(i, this.misplaced(token, kind));
+    else if (HEADER_PARTS.has(kind)) this.keep(i, token, kind);
     else if (kind === ':')
       this.drop(i, 'A block is opened by {, without a colon.', { title: 'Remove the colon', text: '' });
-    else if (kind === 'KEY') this.keep(i, retype(token, this.types['ID']!), 'ID');
+    else if (kind === 'KEY') this.inHeader(i, retype(token, this.types['ID']!), 'ID');
     else if (VALUE_OPENERS.has(kind) && this.mendColon(i, token)) this.inValue(i, token, kind);
     else this.drop(i, this.misplaced(token, kind));
   }
@@ -370,13 +389,18 @@ class MemberPass {
   /** A value goes on in the next line where the line before ends, or the next begins, with what joins two values. */
   private continues(i: number, kind: string): boolean {
     const before = kindOf(this.tokens[i - 1]!);
-    if (before === ':' || before === 'table' || before === 'BOUND' || OPERATORS.has(before) || before === '±')
-      return true;
-    return OPERATORS.has(kind) || kind === '±' || kind === 'from' || (kind === '[' && before === ')');
+    if (JOINS.has(before)) return true;
+    const next = this.tokens[i + 1];
+    const operand = next !== undefined && !opensLine(next, this.tokens[i]) ? kindOf(next) : '';
+    if (kind === '[') return before === ')';
+    if (kind === 'from') return operand === 'ID';
+    return (OPERATORS.has(kind) || kind === '±') && OPERANDS.has(operand);
   }
 }
 
 const OPERATORS: ReadonlySet<string> = new Set(['+', '*', '/', 'MINUS', '..']);
+const JOINS: ReadonlySet<string> = new Set([...OPERATORS, '±', ':', 'table', 'BOUND']);
+const OPERANDS: ReadonlySet<string> = new Set(['NUMBER', '(', 'DATE', 'TIME']);
 const CELLS: ReadonlySet<string> = new Set(['NUMBER', 'DATE', 'TIME', 'STRING', 'ID']);
 const INSTRUCTION_PARTS: ReadonlySet<string> = new Set(['ID', '/', 'STRING', 'DATE', 'because', 'until']);
 const VALUE_OPENERS: ReadonlySet<string> = new Set(['NUMBER', 'TIME', 'DATE', 'BOUND', 'MINUS', '[', '(', 'table']);

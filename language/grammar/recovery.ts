@@ -1,4 +1,4 @@
-import type { LangiumParser } from 'langium';
+import { type CstNode, type LangiumParser, LeafCstNodeImpl, type RootCstNode, CstUtils } from 'langium';
 import type { Token, TokenType, TokenTypes } from './tokens.js';
 
 /**
@@ -12,9 +12,34 @@ interface Recovering {
   currIdx: number;
   input: Token[];
   attemptInRepetitionRecovery: () => void;
+  getFollowsForInRuleRecovery: () => TokenType[];
+  raiseNoAltException: () => never;
+  SAVE_ERROR: (error: Error) => Error;
   tryInRuleRecovery: (expected: TokenType, follows: TokenType[]) => Token;
   findReSyncTokenType: () => TokenType;
 }
+
+interface Internals {
+  wrapper: Recovering;
+  nodeBuilder: {
+    addHiddenNodes: () => void;
+    buildLeafNode: (token: Token, feature?: unknown) => CstNode;
+    current: { content: CstNode[] };
+    rootNode: RootCstNode;
+  };
+}
+
+/** A leaf of the concrete tree that finds its lines and columns when asked: this room asks for offsets alone. */
+class Leaf extends LeafCstNodeImpl {
+  constructor(private readonly token: Token) {
+    super(token.startOffset, token.image.length, NO_RANGE, token.tokenType);
+  }
+
+  override get range() {
+    return CstUtils.tokenToRange(this.token);
+  }
+}
+const NO_RANGE = { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } };
 
 /**
  * Makes every error end with its own statement. The passes before have marked that end, so the parser needs no guess: it
@@ -22,10 +47,25 @@ interface Recovering {
  * last one runs out of stack after a few thousand errors in one block.
  */
 export function steer(parser: LangiumParser, types: TokenTypes): void {
-  const wrapper = (parser as unknown as { wrapper: Recovering }).wrapper;
+  const { wrapper, nodeBuilder } = parser as unknown as Internals;
+  // Comments are kept beside the tree. Looking for their place in it, even for none, costs time that grows with the square of the file.
+  nodeBuilder.addHiddenNodes = () => {};
+  nodeBuilder.buildLeafNode = (token, feature) => {
+    const leaf = Object.assign(new Leaf(token), { grammarSource: feature, root: nodeBuilder.rootNode });
+    nodeBuilder.current.content.push(leaf);
+    return leaf;
+  };
   const end = types['END']!;
   const isEnd = (token: Token) => token.tokenType === end;
   wrapper.attemptInRepetitionRecovery = () => {};
+  wrapper.getFollowsForInRuleRecovery = () => [];
+  wrapper.raiseNoAltException = () => {
+    const [token, previousToken] = [wrapper.LA(1), wrapper.LA(0)];
+    const error = new Error('No alternative fits.');
+    throw wrapper.SAVE_ERROR(
+      Object.assign(error, { name: 'NoViableAltException', token, previousToken, resyncedTokens: [] }),
+    );
+  };
   wrapper.tryInRuleRecovery = expected => {
     if (expected !== end) throw Object.assign(new Error('The rule is left.'), { name: 'InRuleRecoveryException' });
     while (!isEnd(wrapper.LA(1)) && !isEndOfInput(wrapper.LA(1))) wrapper.SKIP_TOKEN();

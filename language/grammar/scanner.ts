@@ -1,7 +1,7 @@
 import { NUMBER_RUN } from './number.js';
 import type { Problems } from './problems.js';
 import * as slips from './slips.js';
-import { CommentOpenings, endOfLine, stringReach } from './text-token.js';
+import { CommentOpenings, endOfLine, hasOddQuotes, stringReach } from './text-token.js';
 import { endOf, type Kind, kindOf, type Token, type TokenTypes } from './tokens.js';
 import { unitAt } from './unit-token.js';
 
@@ -19,6 +19,7 @@ const LETTER = 'A-Za-z_\\u00c0-\\u00d6\\u00d8-\\u00f6\\u00f8-\\u024f\\u0370-\\u1
 const WORD = new RegExp(`[${LETTER}][${LETTER}0-9-]*(?:\\.[A-Za-z][\\w-]*)*`, 'y');
 const KEY_COLON = /[ \t]*:/y;
 const BOUND = /at[ \t]+(?:least|most)(?![\w-])/y;
+const COLUMN_END = /[ \t]*(?:[,)\r\n]|\/\/|$)/y;
 const DATE = /\d{4}-\d{2}-\d{2}(?![\w-])/y;
 const TIME = /\d{1,2}:\d{2}(?!\d)/y;
 /** A dash of another length counts as a minus where a digit follows; it is told. */
@@ -44,6 +45,8 @@ class Scanner {
   private lineStart = 0;
   /** Inside the brackets that name the columns of a table or of a file. */
   private inHead = false;
+  /** Whether the quotation marks of the present line pair up, as far as they are not read yet. */
+  private quotes = { line: 0, odd: false };
 
   constructor(
     private readonly text: string,
@@ -71,9 +74,14 @@ class Scanner {
   }
 
   private string(): void {
-    const reach = stringReach(this.text, this.offset);
+    if (this.quotes.line !== this.line) this.quotes = { line: this.line, odd: hasOddQuotes(this.text, this.offset) };
+    const glued = /[\w-]/.test(this.text.charAt(this.offset - 1));
+    const opens = this.tokens.at(-1)?.endLine !== this.line;
+    const reach = stringReach(this.text, this.offset, this.quotes.odd, glued || opens);
     const token = this.push('STRING', reach.end - this.offset);
-    if (!reach.closed) slips.openString(this.problems, token);
+    if (reach.closed) return;
+    this.quotes.odd = false;
+    slips.openString(this.problems, token);
   }
 
   private lineComment(): void {
@@ -101,9 +109,14 @@ class Scanner {
     if (kind !== 'NUMBER' && !(this.inHead && (kind === 'STRING' || (kind === 'ID' && this.opensColumn(-2)))))
       return false;
     const unit = unitAt(this.text, this.offset);
-    if (!unit) return false;
+    if (!unit || (kind !== 'NUMBER' && !this.endsColumn(unit.length))) return false;
     this.push('UNIT', unit.length);
     return true;
+  }
+
+  private endsColumn(length: number): boolean {
+    COLUMN_END.lastIndex = this.offset + length;
+    return COLUMN_END.test(this.text);
   }
 
   private opensColumn(at: number): boolean {
@@ -121,7 +134,8 @@ class Scanner {
       return true;
     }
     const bound = word === 'at' ? this.match(BOUND) : undefined;
-    const keyword = KEYWORDS.has(word) && !(this.inHead && this.opensColumn(-1));
+    const isColumn = this.inHead && this.opensColumn(-1) && this.tokens.at(-1)?.endLine === this.line;
+    const keyword = KEYWORDS.has(word) && !isColumn;
     if (bound) this.push('BOUND', bound.length);
     else if (keyword) this.push(word, word.length);
     else slips.name(this.problems, this.push('ID', word.length));

@@ -95,7 +95,8 @@ const INSTEAD: Readonly<Record<string, string>> = {
 export function junk(problems: Problems, token: Token, damage: { from: number; to: number }): void {
   const text = INSTEAD[token.image];
   const printable = /^[!-~\u00a1-\ud7ff]+$/.test(token.image) && token.image.length <= 12;
-  const message = printable ? `${token.image} means nothing here.` : 'These characters mean nothing here.';
+  const opening = token.image === '{' ? 'This { opens nothing: a block begins with its kind and name.' : undefined;
+  const message = opening ?? (printable ? `${token.image} means nothing here.` : 'These characters mean nothing here.');
   const replace = text ? [{ ...instead(token, text), title: `Write ${text.trim()}` }] : undefined;
   problems.add(
     { code: 'syntax/character', message, from: token.startOffset, to: endOf(token), ...(replace ? { replace } : {}) },

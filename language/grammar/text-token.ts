@@ -13,13 +13,25 @@ const STRING_CUT = /\s*\{\s*(?:$|\}|\/\/|[A-Za-z][\w.-]*\s*:)|\s*,\s*[A-Za-z][\w
 /** Longest stretch searched for the likely end of an unclosed string. */
 const CUT_WITHIN = 2000;
 
-export function stringReach(text: string, offset: number): Reach {
+/**
+ * How far a string reaches. Where the quotation marks of a line do not pair up, the one glued to a word, opening the line or before a blank stands alone, and a
+ * string that would take a brace or a member along ends before it: the others of the line keep their pairs.
+ */
+export function stringReach(text: string, offset: number, odd: boolean, alone: boolean): Reach {
+  if (odd && (alone || /\s/.test(text.charAt(offset + 1)))) return { end: offset + 1, closed: false };
   STRING.lastIndex = offset;
   const body = STRING.exec(text)?.[0] ?? '"';
   const end = offset + body.length;
-  if (text[end] === '"') return { end: end + 1, closed: true };
+  const closed = text[end] === '"';
+  if (closed && !odd) return { end: end + 1, closed };
   const cut = STRING_CUT.exec(body.slice(0, CUT_WITHIN))?.index;
-  return { end: cut ? offset + cut : offset + body.trimEnd().length, closed: false };
+  if (cut) return { end: offset + cut, closed: false };
+  return closed ? { end: end + 1, closed } : { end: offset + body.trimEnd().length, closed };
+}
+
+export function hasOddQuotes(text: string, offset: number): boolean {
+  const line = text.slice(offset, endOfLine(text, offset));
+  return (line.match(/\\[^]|"/g) ?? []).filter(quote => quote === '"').length % 2 === 1;
 }
 
 /** A star comment that opens at the start of a line or behind a blank; a path with stars in a comment opens nothing. */
