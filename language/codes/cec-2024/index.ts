@@ -9,7 +9,7 @@ import {
   cecVoltageDrop,
   livingArea,
   singleDwelling,
-} from '../shared/cec.js';
+} from '../families/cec.js';
 
 const at = inBook('CEC 2024');
 

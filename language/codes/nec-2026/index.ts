@@ -1,9 +1,9 @@
 import { inBook } from '../clause.js';
 import type { Edition } from '../edition.js';
-import { necCircuits } from '../shared/nec-circuits.js';
-import { necConductors } from '../shared/nec-conductors.js';
-import { necArea, necMinimum, necPanel, necServiceContinuous, necVoltageDrop } from '../shared/nec-rest.js';
-import { optionalDwelling, standardDwelling, type NecServiceDifferences } from '../shared/nec-service.js';
+import { necCircuits } from '../families/nec-circuits.js';
+import { necConductors } from '../families/nec-conductors.js';
+import { necArea, necMinimum, necPanel, necServiceContinuous, necVoltageDrop } from '../families/nec-rest.js';
+import { optionalDwelling, standardDwelling, type NecServiceDifferences } from '../families/nec-service.js';
 import { standardRatingsWithTen } from '../tables/standard-ratings.js';
 
 const at = inBook('NEC 2026');
