@@ -59,7 +59,8 @@ export function besideOf(uri: string, roots: readonly string[], loaded: Loaded):
         report.add('input/file-outside', span, `"${node.path}" lies outside the workspace and is not read`);
         return false;
       }
-      if (loaded.get(target)) return true;
+      // An empty file stands as well.
+      if ((loaded.get(target) ?? false) !== false) return true;
       report.add('input/file-missing', span, `there is no file "${node.path}" beside this one`);
       return false;
     },

@@ -54,8 +54,8 @@ export function buildHouse(
   const states = statesOf(house, names, report);
   const stages = states.map((state): BuiltStage => {
     const root = effectiveHouse(house, state, around);
-    judgeMoney(root, around);
     const own = state.stage && effectiveHouse(state.stage, { ...state, alive: aliveBelow(state.stage) }, around);
+    judgeMoney(own ? [root, own] : [root], around);
     const aliveness = (b: Declared): Alive => {
       if (state.alive.has(b)) return 'now';
       return states.some(s => s.alive.has(b) && buildsOn(s, state)) ? 'later' : 'never';

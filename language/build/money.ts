@@ -1,8 +1,8 @@
 import { tell, type Effective, type Surroundings } from './effective.js';
 
 /** All money of a house is in its one currency: there is no rate of exchange. */
-export function judgeMoney(root: Effective, around: Surroundings): void {
-  const given = root.properties.get('currency')?.property.value;
+export function judgeMoney(roots: readonly Effective[], around: Surroundings): void {
+  const given = roots[0].properties.get('currency')?.property.value;
   let currency = given?.is === 'value' ? (given.value as string) : undefined;
   const walk = (e: Effective): void => {
     for (const { property } of e.properties.values()) {
@@ -22,5 +22,5 @@ export function judgeMoney(root: Effective, around: Surroundings): void {
     }
     e.children.forEach(walk);
   };
-  walk(root);
+  roots.forEach(walk);
 }

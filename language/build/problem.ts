@@ -9,7 +9,6 @@ export const inputCodes = {
   'input/misplaced-block': 'error',
   'input/misplaced-instruction': 'error',
   'input/missing-property': 'error',
-  'input/no-value': 'error',
   'input/wrong-kind': 'error',
   'input/wrong-dimension': 'error',
   'input/unknown-unit': 'error',

@@ -44,10 +44,7 @@ const value = (v: unknown): Evaluated => ({ is: 'value', value: v });
 export function evaluate(written: WrittenProperty, type: Property, report: Report, beside: Beside): Evaluated {
   const { key, value: node } = written;
   if (isDamaged(written)) return damaged(`the text of ${key} is damaged`);
-  if (!node) {
-    report.add('input/no-value', rangeOf(written), `${key} has no value yet: ${wanted(type)}`);
-    return damaged(`${key} has no value yet`);
-  }
+  if (!node) return damaged(`${key} has no value yet`); // The grammar has told it.
   if (isNameValue(node) && node.name === 'none' && !acceptsNone(type)) return { is: 'none' };
   const outcome = judge(node, type, key, report, beside);
   return outcome ?? damaged(`${key} could not be read`);
@@ -392,10 +389,7 @@ function fileValue(
 export function boundsOf(written: WrittenProperty, report: Report): Evaluated {
   const { key, value: node } = written;
   if (isDamaged(written)) return damaged(`the text of ${key} is damaged`);
-  if (!node) {
-    report.add('input/no-value', rangeOf(written), `${key} has no bound yet: at least X, at most X, or X .. Y`);
-    return damaged(`${key} has no bound yet`);
-  }
+  if (!node) return damaged(`${key} has no bound yet`); // The grammar has told it.
   const limit = (n: Value | undefined): Limit | undefined => {
     if (!n || !isArithmetic(n)) {
       report.add('input/wrong-kind', n ? rangeOf(n) : rangeOf(node), `${key} is bounded by quantities`);

@@ -12,7 +12,7 @@ describe('names', () => {
     expect(told(a, 'input')).toEqual([
       'input/duplicate-name "main" another storey is called main; names are shared over all stages',
     ]);
-    expect(stage(a).house.room[0]!.storey).toBe(stage(a).house.storey[0]);
+    expect(stage(a).house.room[0].storey).toBe(stage(a).house.storey[0]);
   });
 
   it('of unknown blocks offer the nearest', async () => {
@@ -40,7 +40,7 @@ describe('names', () => {
       beside,
     );
     expect(told(a)).toEqual([]);
-    expect(stage(a).house.envelope.ceiling[0]!.assembly!.rValue).toBeCloseTo(20 * 0.1761102, 5);
+    expect(stage(a).house.envelope.ceiling[0].assembly!.rValue).toBeCloseTo(20 * 0.1761102, 5);
     const b = await analyze(
       'import "lib/one.house"\nhouse h { envelope { ceiling c { area: 9 m2, assembly: theirs } } }',
       beside,

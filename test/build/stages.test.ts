@@ -23,9 +23,9 @@ describe('stages', () => {
   stage three { remove c-one }`),
     );
     expect(told(a, 'input', 'syntax')).toEqual([]);
-    const r = (name: string) => Number((stage(a, name).house.envelope.ceiling[0]!.rValue! / 0.1761102).toFixed(1));
+    const r = (name: string) => Number((stage(a, name).house.envelope.ceiling[0].rValue! / 0.1761102).toFixed(1));
     expect([r('today'), r('one'), r('two'), r('three')]).toEqual([12, 40, 40, 40]);
-    const circuits = (name: string) => stage(a, name).house.electrical.panel[0]!.circuit.map(c => c.name);
+    const circuits = (name: string) => stage(a, name).house.electrical.panel[0].circuit.map(c => c.name);
     expect([circuits('one'), circuits('two'), circuits('three')]).toEqual([['c-one'], ['c-one', 'c-two'], ['c-two']]);
   });
 
@@ -37,7 +37,7 @@ describe('stages', () => {
   stage right { after: one, add circuit c-right { breaker: 15 A, poles: 1, conductor: awg-14 } }`),
     );
     expect(told(a, 'input', 'syntax')).toEqual([]);
-    const circuits = (name: string) => stage(a, name).house.electrical.panel[0]!.circuit.map(c => c.name);
+    const circuits = (name: string) => stage(a, name).house.electrical.panel[0].circuit.map(c => c.name);
     expect(circuits('left')).toEqual(['c-one', 'c-left']);
     expect(circuits('right')).toEqual(['c-one', 'c-right']);
   });
@@ -53,7 +53,7 @@ describe('stages', () => {
       ),
     );
     expect(told(a, 'input')).toEqual([]);
-    const channels = (name: string) => stage(a, name).house.electrical.loadManager[0]!.channel.length;
+    const channels = (name: string) => stage(a, name).house.electrical.loadManager[0].channel.length;
     expect([channels('today'), channels('strip')]).toEqual([0, 1]);
   });
 
@@ -79,7 +79,7 @@ describe('stages', () => {
     expect(told(a, 'input')[0]).toContain('input/needs-parent "c-g" more than one block may hold a circuit');
     const b = await analyze(a.file.syntax.text.replace('add circuit c-g', 'add circuit c-g in garage'));
     expect(told(b, 'input')).toEqual([]);
-    expect(stage(b, 'one').house.electrical.panel[1]!.circuit.map(c => c.name)).toEqual(['c-g']);
+    expect(stage(b, 'one').house.electrical.panel[1].circuit.map(c => c.name)).toEqual(['c-g']);
   });
 
   it('unset a property with none', async () => {
@@ -90,7 +90,7 @@ describe('stages', () => {
   it('come round in a circle only with a finding', async () => {
     const a = await analyze(HOUSE(`\n  stage one { after: two }\n  stage two { after: one }`));
     expect(told(a, 'input/stage-cycle')).toHaveLength(1);
-    expect(a.houses[0]!.views.map(v => v.name)).toEqual(['today', 'one', 'two']);
+    expect(a.houses[0].views.map(v => v.name)).toEqual(['today', 'one', 'two']);
   });
 
   it('give sections and what is not written a place', async () => {
@@ -133,9 +133,9 @@ describe('models', () => {
     const first = (await session.analyze(uri, ASKED))!;
     session.update(uri, `// moved\n\n${a.file.syntax.text}`);
     const second = (await session.analyze(uri, ASKED))!;
-    expect(second.houses[0]!.views[0]!.house).toBe(first.houses[0]!.views[0]!.house);
+    expect(second.houses[0].views[0].house).toBe(first.houses[0].views[0].house);
     session.update(uri, a.file.syntax.text.replace('12 R', '13 R'));
     const third = (await session.analyze(uri, ASKED))!;
-    expect(third.houses[0]!.views[0]!.house).not.toBe(first.houses[0]!.views[0]!.house);
+    expect(third.houses[0].views[0].house).not.toBe(first.houses[0].views[0].house);
   });
 });
