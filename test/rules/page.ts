@@ -31,7 +31,8 @@ export interface Mark {
 
 const RULES = path.resolve(import.meta.dirname, '../../language/rules');
 const MAIN = 'example.house';
-const MARKED = /^\/\/\s*\^+ [a-z-]+\/[a-z0-9-]+/;
+/** In files that have no comments the two strokes are left out. */
+const MARKED = /^(?:\/\/)?\s*\^+ [a-z-]+\/[a-z0-9-]+/;
 
 /** All pages by code. */
 export function pages(): Map<string, Page> {
