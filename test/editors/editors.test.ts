@@ -44,8 +44,8 @@ describe.skipIf(noNeovim)('Neovim', () => {
     expect(said['message']).toContain(FAULT.message);
     expect(said['line']).toContain(FAULT.to);
     expect(said['hover']).toContain(WORKSHEET.text);
-    expect(said['text']).toContain(FAULT.from);
-    expect(said['text']).not.toContain(FAULT.to);
+    expect(said['fix']).toContain(FAULT.fix);
+    expect(said['mended']).toContain(FAULT.from);
   });
 });
 

@@ -98,8 +98,8 @@ local function scenario()
   local fix = apply_fix(buffer, finding)
   await('the finding goes', function() return finding_in(buffer) == nil end)
 
-  local text = table.concat(vim.api.nvim_buf_get_lines(buffer, 0, -1, false), '\n')
-  local report = { message = finding.message, line = line, hover = shown, fix = fix, text = text }
+  local mended = vim.api.nvim_buf_get_lines(buffer, finding.lnum, finding.lnum + 1, false)[1]
+  local report = { message = finding.message, line = line, hover = shown, fix = fix, mended = mended }
   io.stdout:write(vim.fn.json_encode(report) .. '\n')
   vim.lsp.stop_client(client)
   vim.wait(5000, function() return vim.lsp.client_is_stopped(client) end, 20)

@@ -56,25 +56,20 @@ describe.skipIf(missing)('a sample in the workbench', () => {
     return page;
   }
 
-  test('break it, see the squiggle and the problem, apply the fix', async () => {
+  test('break it, see the squiggle and the problem, read the worksheet, apply the fix', async () => {
     const page = await sample();
     await replace(page, FAULT.from, FAULT.to);
     await squiggles(page, 'error').first().waitFor({ timeout: 30_000 });
     await showProblems(page);
     await problem(page, FAULT.message).first().waitFor();
     await screenshot(page, 'editing-broken');
+    expect(await hover(page, word(page, WORKSHEET.word), WORKSHEET.text)).toContain(WORKSHEET.text);
+    await screenshot(page, 'hover');
     await quickFix(page, problem(page, FAULT.message).first(), FAULT.fix);
     await squiggles(page, 'error').first().waitFor({ state: 'detached', timeout: 30_000 });
     await problem(page, FAULT.message).first().waitFor({ state: 'detached', timeout: 30_000 });
     expect(await contains(page, FAULT.from)).toBe(true);
     await screenshot(page, 'editing-mended');
-    await page.close();
-  });
-
-  test('hover shows the worksheet', async () => {
-    const page = await sample();
-    expect(await hover(page, word(page, WORKSHEET.word), WORKSHEET.text)).toContain(WORKSHEET.text);
-    await screenshot(page, 'hover');
     await page.close();
   });
 

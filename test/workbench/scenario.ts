@@ -8,13 +8,13 @@ export const FAULT = {
   from: 'breaker: 60 A',
   to: 'breaker: 30 A',
   /** Part of the finding's message. */
-  message: 'too small',
+  message: 'more than its breaker of 30 A',
   /** Part of the fix's title. */
-  fix: 'Set the breaker',
+  fix: 'Set the breaker to 60 A',
 };
 
-/** A place whose hover shows a worksheet, and a part of that worksheet. */
-export const WORKSHEET = { at: 'circuit c-evse', word: 'breaker', text: 'Worksheet' };
+/** On the same line: what is hovered over for a worksheet, the word of it that is pointed at, and a part of that worksheet. */
+export const WORKSHEET = { at: 'circuit c-strip', word: 'c-strip', text: 'Worksheet' };
 
 /** A result that the preview shows for the house as it stands, and how it is printed. */
 export const HEADLINE = { name: 'service.demand', text: /\d A\b/ };
