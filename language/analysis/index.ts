@@ -11,7 +11,9 @@ export { SETTINGS_FILE, type Settings } from './settings.js';
 export { subjectsOf, type Outcome, type StageView } from './views.js';
 
 /* What an editor asks of an analysis, whichever editor it is. */
+export { moveOf, type Move } from './change.js';
 export { headlines, modelOf, resultOfHouse, resultsOfBlock, viewOf } from './contribution.js';
 export { defaultOf, describeBlock, describeProperty, inBothSystems } from './describe.js';
+export { isReservedName } from '../build/index.js';
 export { isSame, kindsOf, mentionAt, mentionsIn, type Mention } from './mentions.js';
 export { pointedAt, type Part, type Pointed } from './pointed.js';

@@ -214,7 +214,21 @@ function judgeHeader(node: Block | Add, type: BlockType | undefined, report: Rep
 }
 
 /** Domains of results stand before the dot in their names; kinds stand for unnamed blocks. */
-const reserved = new Set([...blocks.keys(), 'cooling', 'air', 'water', 'year', 'bill', 'finance', 'none', 'yes', 'no']);
+const reserved: ReadonlySet<string> = new Set([
+  ...blocks.keys(),
+  'cooling',
+  'air',
+  'water',
+  'year',
+  'bill',
+  'finance',
+  'none',
+  'yes',
+  'no',
+]);
+
+/** Whether a name is a word of the language, so that no block may have it. */
+export const isReservedName = (name: string): boolean => reserved.has(name);
 
 function childBlock(
   node: Block,

@@ -1,7 +1,7 @@
 /** From syntax trees to typed models: what a file says, what its names mean, what each stage makes of the house. */
 export { addressOf, label, type Places } from './assemble.js';
 export { besideOf, filesNamed, resolvePath, type Loaded } from './beside.js';
-export { declare } from './declare.js';
+export { declare, isReservedName } from './declare.js';
 export type { Declared, DeclaredFile, DeclaredProperty, Evaluated, Instruction, Limit, Name } from './declared.js';
 export { insertBefore, insertBlock, insertProperty, type FileChange } from './edit.js';
 export type { Effective, Given } from './effective.js';

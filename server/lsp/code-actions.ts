@@ -93,7 +93,7 @@ export async function editOf(changes: readonly FileChange[], seen: Seen, able: A
       ordered.map(c => ({ range: lines.range(c), newText: c.text })),
     );
   }
-  if (!able.versionedEdits) return { changes: Object.fromEntries(byFile) as WorkspaceEdit['changes'] };
+  if (!able.versionedEdits) return { changes: Object.fromEntries(byFile) };
   return {
     documentChanges: [...byFile].map(([uri, edits]) => ({
       textDocument: { uri, version: houses.versionOf(uri) ?? null },

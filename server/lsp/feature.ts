@@ -1,4 +1,4 @@
-import type { Connection, TextDocumentIdentifier } from 'vscode-languageserver';
+import { ResponseError, type Connection, type TextDocumentIdentifier } from 'vscode-languageserver';
 import type { Analysis } from '../../language/index.js';
 import type { Houses } from './houses.js';
 import type { Lines } from './lines.js';
@@ -29,22 +29,32 @@ export interface Server {
   readonly able: () => Able;
 }
 
-/**
- * Answers a request about one document. A fault in it is logged and answered with nothing, and touches nothing else.
- */
+/** Answers a request about one document. */
 export function answer<P extends { readonly textDocument: TextDocumentIdentifier }, R, N>(
-  { houses }: Server,
+  server: Server,
   what: string,
   nothing: N,
   compute: (seen: Seen, params: P) => R | Promise<R>,
 ): (params: P) => Promise<R | N> {
-  return async params => {
-    try {
-      const seen = await houses.seen(params.textDocument.uri);
-      return seen ? await compute(seen, params) : nothing;
-    } catch (error) {
-      houses.fault(error, what);
-      return nothing;
-    }
-  };
+  return params =>
+    guarded(server, what, nothing, async () => {
+      const seen = await server.houses.seen(params.textDocument.uri);
+      return seen ? compute(seen, params) : nothing;
+    });
+}
+
+/** A fault in one request is logged and answered with nothing, and touches nothing else. A refusal goes to the user. */
+export async function guarded<R, N>(
+  { houses }: Server,
+  what: string,
+  nothing: N,
+  compute: () => Promise<R>,
+): Promise<R | N> {
+  try {
+    return await compute();
+  } catch (error) {
+    if (error instanceof ResponseError) throw error;
+    houses.fault(error, what);
+    return nothing;
+  }
 }

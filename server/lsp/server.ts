@@ -9,11 +9,18 @@ import {
   type ServerCapabilities,
 } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
+import { SUMMARY, type SummaryParams } from '../protocol/summary.js';
 import { codeActions, FIX_ALL } from './code-actions.js';
+import { codeLenses } from './code-lens.js';
 import { diagnosticsOf, Pushing } from './diagnostics.js';
-import { answer, type Able, type Server } from './feature.js';
+import { answer, guarded, type Able, type Server } from './feature.js';
 import { hover } from './hover.js';
 import { Houses } from './houses.js';
+import { inlayHints } from './inlay-hints.js';
+import { definition, highlights, prepareRename, references, rename } from './navigation.js';
+import { documentLinks, documentSymbols, foldingRanges, selectionRanges, workspaceSymbols } from './outline.js';
+import { LEGEND, semanticTokens } from './semantic-tokens.js';
+import { summary } from './summary.js';
 
 /** What a change on disk may change the meaning of: houses, what they read, and the project's settings. */
 const WATCHED = ['**/*.house', '**/*.csv', '**/*.xml', '**/wattwright.json'];
@@ -67,6 +74,25 @@ export function startServer(connection: Connection, today: () => string = localD
   connection.onHover(answer(server, 'hover', null, hover));
   connection.onCodeAction(answer(server, 'code actions', [], (seen, params) => codeActions(seen, params, able)));
 
+  connection.onCodeLens(answer(server, 'code lens', [], codeLenses));
+  connection.languages.inlayHint.on(answer(server, 'inlay hints', [], inlayHints));
+  connection.onDefinition(answer(server, 'definition', [], definition));
+  connection.onReferences(answer(server, 'references', [], references));
+  connection.onDocumentHighlight(answer(server, 'highlights', [], highlights));
+  connection.onPrepareRename(answer(server, 'rename', null, prepareRename));
+  connection.onRenameRequest(answer(server, 'rename', null, (seen, params) => rename(seen, params, able)));
+  connection.onDocumentSymbol(answer(server, 'symbols', [], documentSymbols));
+  connection.onWorkspaceSymbol(({ query }) =>
+    guarded(server, 'workspace symbols', [], () => workspaceSymbols(houses, query)),
+  );
+  connection.onFoldingRanges(answer(server, 'folding', [], foldingRanges));
+  connection.onSelectionRanges(answer(server, 'selection', [], selectionRanges));
+  connection.onDocumentLinks(answer(server, 'links', [], documentLinks));
+  connection.languages.semanticTokens.on(answer(server, 'colours', { data: [] }, semanticTokens));
+  connection.onRequest(SUMMARY, ({ uri }: SummaryParams) =>
+    answer(server, 'summary', null, summary)({ textDocument: { uri } }),
+  );
+
   documents.listen(connection);
   connection.listen();
 }
@@ -97,6 +123,18 @@ function capabilities(able: Able): ServerCapabilities {
       ? { diagnosticProvider: { identifier: 'wattwright', interFileDependencies: true, workspaceDiagnostics: false } }
       : {}),
     hoverProvider: true,
+    codeLensProvider: {},
+    inlayHintProvider: true,
+    definitionProvider: true,
+    referencesProvider: true,
+    documentHighlightProvider: true,
+    renameProvider: { prepareProvider: true },
+    documentSymbolProvider: true,
+    workspaceSymbolProvider: true,
+    foldingRangeProvider: true,
+    selectionRangeProvider: true,
+    documentLinkProvider: {},
+    semanticTokensProvider: { legend: LEGEND, full: true },
     codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix, FIX_ALL] },
   };
 }

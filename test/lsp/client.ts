@@ -169,7 +169,7 @@ export class Client {
       );
       // From the end, so that offsets hold; of two at one place the later stands behind.
       const ordered = spans.map((s, i) => ({ ...s, i })).sort((a, b) => b.from - a.from || b.i - a.i);
-      for (const { from, to, text } of ordered) await this.edit(uri, from, to, text as string);
+      for (const { from, to, text } of ordered) await this.edit(uri, from, to, text);
     }
   }
 }

@@ -27,9 +27,9 @@ describe('a quick fix', () => {
     client = await Client.start({ folder: root });
     const uri = await client.open('small.house', SMALL.replace('breaker: 40 A', 'breaker: 15 A'));
     const [found] = await client.findings(uri);
-    const fixes = await actionsAt(uri, found!);
-    expect(fixes[0]?.diagnostics?.[0]?.code).toBe(found!.code);
-    await client.apply(fixes[0]!.edit!);
+    const fixes = await actionsAt(uri, found);
+    expect(fixes[0]?.diagnostics?.[0]?.code).toBe(found.code);
+    await client.apply(fixes[0].edit!);
     expect(await client.findings(uri)).toEqual([]);
   });
 
@@ -38,9 +38,9 @@ describe('a quick fix', () => {
     const uri = await client.open('small.house', SMALL.replace(', afue: 80 %', ''));
     const [found] = await client.findings(uri);
     expect(found?.code).toBe('input/missing-property');
-    const [fix] = await actionsAt(uri, found!);
+    const [fix] = await actionsAt(uri, found);
     expect(fix?.isPreferred).toBe(true);
-    await client.apply(fix!.edit!);
+    await client.apply(fix.edit!);
     expect(errors(await client.findings(uri))).toEqual([]);
   });
 
@@ -49,7 +49,7 @@ describe('a quick fix', () => {
     const uri = await client.open('small.house', SMALL.replace('spaces: 24', 'spacs: 24'));
     const found = (await client.findings(uri)).find(f => f.code === 'input/unknown-property');
     const [fix] = await actionsAt(uri, found!);
-    await client.apply(fix!.edit!);
+    await client.apply(fix.edit!);
     expect(client.text(uri)).toBe(SMALL);
   });
 
@@ -57,7 +57,7 @@ describe('a quick fix', () => {
     client = await Client.start({ folder: root });
     const uri = await client.open('small.house', SMALL.replace('breaker: 40 A', 'breaker: 15 A'));
     const [found] = await client.findings(uri);
-    expect(await actionsAt(uri, found!, ['refactor'])).toEqual([]);
+    expect(await actionsAt(uri, found, ['refactor'])).toEqual([]);
   });
 
   test('of every finding of the sample with faults takes it away and brings no new error', async () => {
@@ -67,7 +67,9 @@ describe('a quick fix', () => {
     let tried = 0;
     for (const found of before) {
       const fixes = await actionsAt(original, found);
-      for (const fix of fixes.filter(f => f.diagnostics?.length)) {
+      // Two readings of one number are a choice: the second may not fit the property.
+      const offered = fixes.filter(f => f.diagnostics?.length);
+      for (const fix of found.code === 'syntax/number' ? offered.slice(0, 1) : offered) {
         const copy = await client.open(`faults/copy-${tried++}.house`, client.text(original));
         await client.findings(copy);
         const edit = JSON.parse(JSON.stringify(fix.edit).replaceAll(original, copy)) as CodeAction['edit'];

@@ -17,7 +17,7 @@ describe('findings', () => {
     expect(found?.source).toBe('wattwright');
     expect(found?.severity).toBe(1);
     expect(found?.codeDescription?.href).toMatch(/^file:.*\/circuit\/.*\.md$/);
-    expect(client.piece(uri, found!.range)).toBe('15 A');
+    expect(client.piece(uri, found.range)).toBe('15 A');
     await client.replace(uri, 'breaker: 15 A', 'breaker: 40 A');
     expect(await client.findings(uri)).toEqual([]);
   });
@@ -31,7 +31,7 @@ describe('findings', () => {
       await client.edit(uri, at, at + 2, amperes);
     }
     const found = await client.findings(uri);
-    expect(client.piece(uri, found[0]!.range)).toBe('15 A');
+    expect(client.piece(uri, found[0].range)).toBe('15 A');
   });
 
   test('are never pushed to a client that asks for them', async () => {

@@ -88,7 +88,7 @@ describe('hover', () => {
       const lines = client.text(at).split('\n');
       let answered = 0;
       for (let line = 0; line < lines.length; line += 3) {
-        const character = Math.floor(lines[line]!.length / 2);
+        const character = Math.floor(lines[line].length / 2);
         if (await client.ask('textDocument/hover', at, { position: { line, character } })) answered++;
       }
       expect(answered, name).toBeGreaterThan(3);
