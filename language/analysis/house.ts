@@ -1,4 +1,12 @@
-import { buildHouse, type BuiltHouse, type Declared, type Kept, type Report, type Scope } from '../build/index.js';
+import {
+  buildHouse,
+  inputCodes,
+  type BuiltHouse,
+  type Declared,
+  type Kept,
+  type Report,
+  type Scope,
+} from '../build/index.js';
 import type { Rule, Say } from '../rules/index.js';
 import { print } from '../units/index.js';
 import { Acceptances } from './acceptances.js';
@@ -9,6 +17,7 @@ import { judge, merged } from './judge.js';
 import type { LoadedFile } from './loader.js';
 import type { Asked } from './asked.js';
 import type { Settings } from './settings.js';
+import { tellUnanswered } from './unanswered.js';
 import { viewsOf, type StageView } from './views.js';
 
 /** A house of the file with its stages, today first. */
@@ -44,6 +53,8 @@ export function analyzeHouse(block: Declared, around: Around): { house: Analyzed
   const found = judge(views, asked.upto, say, severityOf, fault);
   const ofRules = merged(found.filter(f => !acceptances.silences(f)));
   judgeExpectations(built, views, asked.upto, say, report, fault);
+  const errors = [...around.file.problems, ...report.problems].some(p => inputCodes[p.code] === 'error');
+  if (!errors && !around.file.syntax.problems.length) tellUnanswered(views, block.head, report, fault);
   const ofText = (): Finding[] =>
     [...around.file.problems, ...report.problems].filter(p => within(p, block)).map(p => inputFinding(p, settings));
   const silenced = new Set(

@@ -41,6 +41,7 @@ export const inputCodes = {
   'input/like-cycle': 'error',
   'input/stage-cycle': 'error',
   'input/unknown-result': 'error',
+  'input/withheld': 'info',
   'accept/no-reason': 'error',
   'accept/unknown-code': 'error',
   'accept/unused': 'warning',

@@ -2,6 +2,7 @@ import { airRules } from './air/index.js';
 import { circuitRules } from './circuit/index.js';
 import type { Rule } from './define.js';
 import { heatRules } from './heat/index.js';
+import { inputRules } from './input/index.js';
 import { managementRules } from './management/index.js';
 import { panelRules } from './panel/index.js';
 import { planRules } from './plan/index.js';
@@ -12,6 +13,7 @@ export const rules: readonly Rule[] = [
   ...airRules,
   ...circuitRules,
   ...heatRules,
+  ...inputRules,
   ...managementRules,
   ...panelRules,
   ...planRules,

@@ -56,10 +56,10 @@ describe('acceptances', () => {
   const accepted = (accept: string, where: 'stage' | 'house' = 'stage') =>
     analyze(where === 'stage' ? house(`    ${accept}`) : house('').replace('stage heat', `${accept}\n  stage heat`));
   it('silence a finding, in the stage and in the house', async () => {
-    expect(told(await accepted(''), 'heat/auxiliary-undersized')).toHaveLength(1);
+    expect(told(await accepted(''), 'heat/equipment-undersized')).toHaveLength(1);
     for (const where of ['stage', 'house'] as const) {
-      const a = await accepted('accept heat/auxiliary-undersized because "wood stove"', where);
-      expect(told(a, 'heat/auxiliary-undersized', 'accept')).toEqual([]);
+      const a = await accepted('accept heat/equipment-undersized because "wood stove"', where);
+      expect(told(a, 'heat/equipment-undersized', 'accept')).toEqual([]);
     }
   });
   it('that silence nothing are told, and can be taken out', async () => {
@@ -70,18 +70,18 @@ describe('acceptances', () => {
     expect(told(await analyze(mended(a, 'accept/unused')), 'accept')).toEqual([]);
   });
   it('run out, and then silence nothing', async () => {
-    const a = await accepted('accept heat/auxiliary-undersized because "until autumn" until 2026-05-31');
+    const a = await accepted('accept heat/equipment-undersized because "until autumn" until 2026-05-31');
     expect(told(a, 'accept/expired')).toEqual([
       'accept/expired "2026-05-31" this was accepted until 2026-05-31, and today is 2026-06-01',
     ]);
-    expect(told(a, 'heat/auxiliary-undersized')).toHaveLength(1);
-    const b = await accepted('accept heat/auxiliary-undersized because "until autumn" until 2026-06-01');
-    expect(told(b, 'accept', 'heat/auxiliary-undersized')).toEqual([]);
+    expect(told(a, 'heat/equipment-undersized')).toHaveLength(1);
+    const b = await accepted('accept heat/equipment-undersized because "until autumn" until 2026-06-01');
+    expect(told(b, 'accept', 'heat/equipment-undersized')).toEqual([]);
   });
   it('need a reason and a known code', async () => {
-    expect(told(await accepted('accept heat/auxiliary-undersized'), 'accept/no-reason')).toHaveLength(1);
-    expect(told(await accepted('accept heat/auxiliary-undersizd because "x"'), 'accept/unknown-code')[0]).toContain(
-      'the nearest is heat/auxiliary-undersized',
+    expect(told(await accepted('accept heat/equipment-undersized'), 'accept/no-reason')).toHaveLength(1);
+    expect(told(await accepted('accept heat/equipment-undersizd because "x"'), 'accept/unknown-code')[0]).toContain(
+      'the nearest is heat/equipment-undersized',
     );
   });
   it('hold for texts as well, within their block', async () => {
@@ -97,12 +97,12 @@ describe('settings', () => {
     return (await session.analyze(HOUSE, ASKED))!;
   };
   it('of the project decide severity and units', async () => {
-    const a = await withSettings('{ "units": "ip", "severity": { "heat/auxiliary-undersized": "warning" } }');
-    const f = a.findings.find(x => x.code === 'heat/auxiliary-undersized')!;
+    const a = await withSettings('{ "units": "ip", "severity": { "heat/equipment-undersized": "warning" } }');
+    const f = a.findings.find(x => x.code === 'heat/equipment-undersized')!;
     expect(f.severity).toBe('warning');
     expect(f.message).toContain('BTU/h');
     expect(
-      told(await withSettings('{ "severity": { "heat/auxiliary-undersized": "off" } }'), 'heat/auxiliary-undersized'),
+      told(await withSettings('{ "severity": { "heat/equipment-undersized": "off" } }'), 'heat/equipment-undersized'),
     ).toEqual([]);
   });
   it('that cannot be read are an error, and nothing of them is used', async () => {

@@ -36,7 +36,9 @@ const withoutExample = new Set([
 
 const HEADINGS = ['Why it matters', 'What it rests on', 'How to mend it', 'Fails', 'Passes'];
 
-const codes: string[] = [...rules.map(r => r.code), ...Object.keys(inputCodes), ...syntaxCodes, 'settings/unreadable'];
+const codes: string[] = [
+  ...new Set([...rules.map(r => r.code), ...Object.keys(inputCodes), ...syntaxCodes, 'settings/unreadable']),
+];
 const all = pages();
 
 it('every finding has a page, and every page a finding', () => {
