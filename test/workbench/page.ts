@@ -100,7 +100,7 @@ export async function quickFix(page: Page, found: Locator, title: string | RegEx
 /** An error in the window's console that names our extension or a policy its page ran into; the workbench has others of its own. */
 export function isOurFault(message: ConsoleMessage): boolean {
   if (message.type() !== 'error') return false;
-  return /wattwright|\.house|dist\/client\/preview/i.test(message.text());
+  return /wattwright|dist\/client\/preview/i.test(message.text());
 }
 
 /** Content of the one web view that is open. */

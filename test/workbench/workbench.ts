@@ -16,6 +16,7 @@ const SETTINGS = {
   'workbench.secondarySideBar.defaultVisibility': 'hidden',
   'window.menuBarVisibility': 'compact',
   'editor.minimap.enabled': false,
+  'files.autoSave': 'off',
   'extensions.autoCheckUpdates': false,
   'extensions.autoUpdate': false,
   'extensions.ignoreRecommendations': true,
