@@ -66,6 +66,7 @@ export const heatingResults = [
     compute: (house, _, sheet) => {
       const output = heatPumpAtDesign(house, sheet);
       const { total } = codeLoad(house);
+      if (!(total > 0)) throw new Withheld('there is no load at the design condition');
       sheet?.(() => ({
         label: 'Share of the load',
         formula: 'Q_hp / q',

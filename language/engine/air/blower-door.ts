@@ -54,6 +54,9 @@ export function fitLeakage(readings: readonly Reading[], sheet?: Sheet): Outcome
   const exponent = sxy / sxx;
   const intercept = my - exponent * mx;
   const coefficient = Math.exp(intercept);
+  // Leaks lie between 0.5 and 1; a test somewhat outside is a finding, one like this is no test of leaks at all.
+  if (!(Math.abs(exponent) < 5 && coefficient > 1e-12 && coefficient < 1e6))
+    return { error: 'the flow does not follow the pressure as leaks do' };
   // Rounding can leave a difference below zero where the points lie on the line.
   const exponentError = Math.sqrt(Math.max(0, syy - exponent * sxy) / (n - 2) / sxx);
   const interceptError = exponentError * Math.sqrt(x.reduce((s, v) => s + v * v, 0) / n);

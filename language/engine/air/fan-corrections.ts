@@ -3,7 +3,7 @@ import { dryAirDensity } from '../climate/atmosphere.js';
 import type { LeakageFit, Reading } from './blower-door.js';
 
 /** Density of the air that leakage is stated for: 20 °C and 101 325 Pa, in kg/m³. */
-export const REFERENCE_DENSITY: Si<'density'> = 1.204;
+const REFERENCE_DENSITY: Si<'density'> = 1.204;
 
 export type Direction = 'depressurize' | 'pressurize';
 
@@ -47,7 +47,7 @@ export function atReference(fit: LeakageFit, air: TestAir): LeakageFit {
 }
 
 /** A fit whose coefficient is multiplied, for densities and for leaks found or closed after the test. */
-export function scaled(fit: LeakageFit, factor: number): LeakageFit {
+function scaled(fit: LeakageFit, factor: number): LeakageFit {
   return {
     ...fit,
     coefficient: fit.coefficient * factor,

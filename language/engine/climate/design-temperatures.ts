@@ -133,7 +133,7 @@ export const designPlaces: readonly DesignPlace[] = tables.flatMap(({ rows, ...t
 );
 
 /** How far a listed place may lie to speak for a site: common practice, our choice. */
-export const NEAR = { distance: 60_000, elevation: 200 } as const;
+const NEAR = { distance: 60_000, elevation: 200 } as const;
 
 interface Location {
   readonly latitude: Si<'angle'>;

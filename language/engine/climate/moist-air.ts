@@ -24,7 +24,7 @@ export function saturationPressure(temperature: Si<'temperature'>): Si<'pressure
 }
 
 /** Humidity ratio from the partial pressure of the vapour, eq. (20). */
-export function humidityRatio(vapourPressure: Si<'pressure'>, pressure: Si<'pressure'>): number {
+function humidityRatio(vapourPressure: Si<'pressure'>, pressure: Si<'pressure'>): number {
   return (RATIO_OF_MASSES * vapourPressure) / (pressure - vapourPressure);
 }
 
@@ -43,7 +43,7 @@ export function humidityRatioAt(
 }
 
 /** Partial pressure of the vapour, eq. (20) turned round. */
-export function vapourPressure(ratio: number, pressure: Si<'pressure'>): Si<'pressure'> {
+function vapourPressure(ratio: number, pressure: Si<'pressure'>): Si<'pressure'> {
   return (pressure * ratio) / (RATIO_OF_MASSES + ratio);
 }
 

@@ -2,7 +2,7 @@ import type { Si } from '../../units/index.js';
 import type { Sheet } from '../worksheet.js';
 
 /** Conductivity of ordinary soil, in W/mK, ASHRAE Fundamentals 2021 ch. 18. */
-export const TYPICAL_SOIL: Si<'conductivity'> = 1.4;
+const TYPICAL_SOIL: Si<'conductivity'> = 1.4;
 
 /** A bare concrete wall or floor with its inside film, in m²K/W: the handbook's own tables rest on it. */
 export const BARE_CONCRETE: Si<'r-value'> = 0.259;

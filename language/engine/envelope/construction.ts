@@ -3,6 +3,7 @@ import type { Si } from '../../units/index.js';
 import type { Sheet } from '../worksheet.js';
 import { combinedMethod, parallelPath, type Assembly, type Layer } from './framed-assembly.js';
 import { named } from './named.js';
+import { notNegative, positive } from './positive.js';
 import { ashraeFilms, facingBufferSpace, type Films, type HeatFlow } from './surface-films.js';
 
 /** An element of the skin by its assembly, or by a stated U or R. */
@@ -41,11 +42,13 @@ function statedU(element: Construction, sheet?: Sheet): Si<'u-value'> | undefine
   const { assembly } = element;
   const u = element.uValue ?? (element.rValue === undefined ? assembly?.uValue : undefined);
   if (u !== undefined) {
+    positive(u, `the u-value of ${named(element)}`);
     sheet?.(() => ({ label: `U-value of ${named(element)}, as stated`, value: u, dimension: 'u-value' }));
     return u;
   }
   const r = element.rValue ?? assembly?.rValue;
   if (r === undefined) return undefined;
+  positive(r, `the r-value of ${named(element)}`);
   sheet?.(() => ({
     label: `U-value of ${named(element)}, from its stated resistance`,
     formula: '1 / R',
@@ -93,7 +96,8 @@ function layerOf(layer: Block<'layer'>, framing: Block<'framing'> | undefined, s
   const { conductivity } = framing.material;
   if (depth === undefined) throw new Withheld(`framed ${named(layer)} says no thickness, and the framing no depth`);
   if (conductivity === undefined) throw new Withheld(`${named(framing.material)} of the framing has no conductivity`);
-  const along = depth / conductivity;
+  const along =
+    notNegative(depth, 'the depth of the framing') / positive(conductivity, 'the conductivity of the framing');
   sheet?.(() => ({
     label: `Framing across ${label}`,
     formula: 'd / k',
@@ -109,6 +113,7 @@ function layerResistance(layer: Block<'layer'>, sheet?: Sheet): Si<'r-value'> {
   const { material, thickness } = layer;
   const stated = layer.rValue ?? (material?.conductivity === undefined ? material?.rValue : undefined);
   if (stated !== undefined) {
+    positive(stated, `the r-value of ${named(layer)}`);
     sheet?.(() => ({ label: `${named(layer)}, as stated`, value: stated, dimension: 'r-value', role: 'item' }));
     return stated;
   }
@@ -116,7 +121,9 @@ function layerResistance(layer: Block<'layer'>, sheet?: Sheet): Si<'r-value'> {
   if (conductivity === undefined)
     throw new Withheld(`${named(layer)} says no r-value, and no material with a conductivity or an r-value`);
   if (thickness === undefined) throw new Withheld(`${named(layer)} says no thickness`);
-  const resistance = thickness / conductivity;
+  const resistance =
+    notNegative(thickness, `the thickness of ${named(layer)}`) /
+    positive(conductivity, `the conductivity of ${named(layer)}`);
   sheet?.(() => ({
     label: `${named(layer)}, ${material?.title ?? material?.name}`,
     formula: 'd / k',

@@ -18,12 +18,6 @@ export interface Assembly {
   readonly framingFraction: Si<'ratio'>;
 }
 
-export const FRAMING_FRACTIONS = {
-  source: 'ASHRAE Fundamentals 2021 ch. 27, wood stud walls: studs, plates and headers',
-  'studs-400': 0.25,
-  'studs-600': 0.22,
-} as const;
-
 /**
  * Parallel path: sections side by side that exchange no heat, U = Σ f/R. Right for wood framing.
  * ASHRAE Fundamentals 2021 ch. 27 Example 3. Not for steel studs, whose losses it understates.

@@ -4,6 +4,7 @@ import type { Sheet } from '../worksheet.js';
 import { bandedWallConductance, bandsOf, BARE_CONCRETE, belowGradeFloorU } from './below-grade.js';
 import { resistanceToSoil } from './construction.js';
 import { named } from './named.js';
+import { notNegative, positive } from './positive.js';
 import { slabEdgeConductance } from './slab-on-grade.js';
 
 export interface GroundItem {
@@ -28,6 +29,8 @@ export function groundItems(house: House, sheet?: Sheet): readonly GroundItem[] 
 
 function wall(block: Block<'basement-wall'>, soil: Si<'conductivity'>, sheet?: Sheet): GroundItem {
   const { length, belowGrade, insulatedTo } = block;
+  notNegative(length, `the length of ${named(block)}`);
+  positive(soil, 'the conductivity of the soil');
   const whole = resistanceToSoil(block, 'horizontal', sheet);
   const bands =
     insulatedTo === undefined
@@ -52,10 +55,11 @@ function floor(
   soil: Si<'conductivity'>,
   sheet?: Sheet,
 ): GroundItem {
+  const width = block.width ?? Math.sqrt(positive(block.area, `the area of ${named(block)}`));
   const u = belowGradeFloorU(
     {
-      width: block.width ?? Math.sqrt(block.area),
-      depth: block.depth ?? meanDepth(block, walls),
+      width: positive(width, `the width of ${named(block)}`),
+      depth: notNegative(block.depth ?? meanDepth(block, walls), `the depth of ${named(block)}`),
       resistance: resistanceToSoil(block, 'down', sheet),
       soil,
     },
@@ -73,6 +77,8 @@ function meanDepth(block: Block<'basement-floor'>, walls: readonly Block<'baseme
 }
 
 function slab(block: Block<'slab-on-grade'>, sheet?: Sheet): GroundItem {
+  notNegative(block.perimeter, `the perimeter of ${named(block)}`);
+  positive(block.area, `the area of ${named(block)}`);
   const conductance = slabEdgeConductance(
     { wall: block.wall, insulation: block.edgeInsulation, perimeter: block.perimeter },
     sheet,

@@ -3,6 +3,7 @@ import type { Si } from '../../units/index.js';
 import type { Sheet } from '../worksheet.js';
 import { constructionU, type Construction } from './construction.js';
 import { named } from './named.js';
+import { notNegative, positive } from './positive.js';
 import type { HeatFlow } from './surface-films.js';
 
 export type SkinBlock = Block<
@@ -80,7 +81,7 @@ function opaque(
 export function glazingU(block: Block<'window' | 'skylight'>): Si<'u-value'> {
   const u = block.uValue ?? block.glazing?.uValue;
   if (u === undefined) throw new Withheld(`${named(block)} says neither glazing nor u-value`);
-  return u;
+  return positive(u, `the u-value of ${named(block)}`);
 }
 
 function glazed(block: Block<'window' | 'skylight'>, toward: SkinItem['toward'], sheet?: Sheet): SkinItem {
@@ -123,6 +124,7 @@ function item(
   sheet?: Sheet,
 ): SkinItem {
   const label = named(block);
+  notNegative(area, `the area of ${label}`);
   sheet?.(() => ({
     label,
     formula: 'U * A',

@@ -33,7 +33,7 @@ export function resistanceOutput(
 }
 
 /** Sizes in which electric heat for air handlers is usually sold, in W at 240 V. Common practice. */
-export const USUAL_STRIPS: readonly Si<'heat-flow'>[] = [3000, 5000, 8000, 10000, 15000, 20000, 25000];
+const USUAL_STRIPS: readonly Si<'heat-flow'>[] = [3000, 5000, 8000, 10000, 15000, 20000, 25000];
 
 /** The smallest usual size that carries a heat flow at the voltage of the house; undefined beyond the largest. */
 export function smallestStrip(

@@ -50,7 +50,7 @@ export const comfortLoad = once((house: House, sheet?: Sheet) => designLoad(hous
  * Whole-house design heating load, itemized: no gains and no storage. ASHRAE Fundamentals 2021 ch. 17. Without an envelope it
  * is the stated load, carried to the design difference by its W/K.
  */
-export function designLoad(house: House, design: Block<'design'>, sheet?: Sheet): DesignLoad {
+function designLoad(house: House, design: Block<'design'>, sheet?: Sheet): DesignLoad {
   if (!hasEnvelope(house)) return fromStatedLoad(house, design, sheet);
   const { indoor, outdoor } = design;
   const aboveGround = skinLoad(house, design, sheet);
