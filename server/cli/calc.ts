@@ -1,6 +1,7 @@
 import { worksheet as sheetOf, type Named } from '../../language/index.js';
 import { results } from '../../language/results/index.js';
 import { nearest, type UnitSystem } from '../../language/units/index.js';
+import { amount } from '../report/findings-text.js';
 import { plain } from '../report/paint.js';
 import { resultsCsv, resultsJson } from '../report/results-data.js';
 import { resultsTable } from '../report/results-table.js';
@@ -50,7 +51,7 @@ export async function calc(paths: readonly string[], options: CalcOptions, termi
   }
   const asked = houses.filter(h => h.stages.length);
   const text = await written(asked, options, today, terminal, faults);
-  await deliver(text, `results of ${asked.length} houses are in ${options.output}\n`, options, terminal);
+  await deliver(text, `results of ${amount(asked.length, 'house')} are in ${options.output}\n`, options, terminal);
   complainOfErrors(all, terminal);
   return faults.close(unread.length ? EXIT.wrongUse : EXIT.clean);
 }
@@ -111,8 +112,6 @@ function complainOfErrors(all: readonly Analyzed[], terminal: Terminal): void {
   for (const { input, analysis } of all) {
     const errors = analysis.findings.filter(f => f.severity === 'error').length;
     if (errors)
-      terminal.complain(
-        `${input.shown}: ${errors === 1 ? 'one error' : `${errors} errors`}; wattwright check ${input.shown} tells them\n`,
-      );
+      terminal.complain(`${input.shown}: ${amount(errors, 'error')}; wattwright check ${input.shown} tells them\n`);
   }
 }

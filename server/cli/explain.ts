@@ -4,6 +4,7 @@ import { nearest, type UnitSystem } from '../../language/units/index.js';
 import { blocks } from '../../language/vocabulary/index.js';
 import { markdownText } from '../report/markdown-terminal.js';
 import { blockPage, blocksPage, firstSentence, propertyItem, resultPage, resultsPage } from '../report/reference.js';
+import { wrap } from '../report/width.js';
 import { EXIT, WrongUse } from './exit.js';
 import { pageCodes, pageOf, pagesFolder, summaryOf } from './pages.js';
 import type { Terminal } from './terminal.js';
@@ -32,21 +33,14 @@ export async function explain(words: readonly string[], options: ExplainOptions,
     return EXIT.clean;
   }
   const exact = named(wish, known);
-  if (options.in !== undefined) return await worksheetOf(exact, wish, options, terminal);
-  if (exact.length) {
-    terminal.print(exact.map(e => markdownText(e.page(), terminal)).join('\n'));
-    return EXIT.clean;
-  }
+  if (options.in !== undefined) return worksheetOf(exact, wish, options, terminal);
   const found = search(wish, known);
-  if (found.length === 1 || found[0]?.words.some(w => w.toLowerCase() === wish.toLowerCase())) {
-    terminal.print(markdownText(found[0].page(), terminal));
-    if (found.length > 1)
-      terminal.print(
-        `\nSee also: ${found
-          .slice(1, SHOWN)
-          .map(e => e.name)
-          .join(', ')}\n`,
-      );
+  const isCalled = (e: Entry) => e.words.some(w => w.toLowerCase() === wish.toLowerCase());
+  const told = exact.length ? exact : found.length === 1 || found.some(isCalled) ? found.slice(0, 1) : [];
+  if (told.length) {
+    terminal.print(told.map(e => markdownText(e.page(), terminal)).join('\n'));
+    const others = found.filter(e => isCalled(e) && !told.includes(e)).map(e => e.name);
+    if (others.length) terminal.print(`\n${wrap(`See also: ${others.join(', ')}`, terminal.columns).join('\n')}\n`);
     return EXIT.clean;
   }
   if (found.length) {
@@ -132,7 +126,7 @@ async function worksheetOf(
       exact.length ? `${wish} is no result: --in shows the worksheet of one` : `there is no result ${wish}`,
     );
   const { calc } = await import('./calc.js');
-  return await calc([file!], { ...options, result: [wish], worksheet: true, format: 'table' }, terminal);
+  return calc([file!], { ...options, result: [wish], worksheet: true, format: 'table' }, terminal);
 }
 
 function contents(known: readonly Entry[]): string {

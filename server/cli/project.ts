@@ -40,7 +40,7 @@ export function hostOf(root: string, fault: Fault): Host {
     exists: uri => Promise.resolve(within(uri) !== undefined),
     read: async uri => {
       const file = within(uri);
-      return file === undefined ? undefined : await textOf(file).catch(() => undefined);
+      return file === undefined ? undefined : textOf(file).catch(() => undefined);
     },
   };
 }

@@ -20,8 +20,10 @@ export function resultsTable(houses: readonly HouseResults[], look: Look): strin
 
 function houseTable(house: HouseResults, { paint, columns }: Look): string {
   const names = namesOf(house);
-  const title = house.title ? ` ${house.title}` : '';
-  const heading = `${paint('bold', house.name)}${visible(title)}  ${paint('dim', visible(house.path))}`;
+  const title = visible([house.name, house.title].filter(Boolean).join(' '));
+  const path = visible(house.path);
+  const apart = cells(title) + GAP + cells(path) <= columns ? ' '.repeat(GAP) : '\n';
+  const heading = `${paint('bold', cut(title, columns))}${apart}${paint('dim', path)}`;
   if (!names.length) return `${heading}\n  no result of these names\n`;
   const left = Math.min(Math.max(...names.map(cells)), Math.floor(columns * NAMES_AT_MOST));
   const drawn = house.stages.map(stage => column(stage, names, house));
