@@ -7,7 +7,9 @@ export function codeLenses({ analysis, lines, houses }: Seen): CodeLens[] {
   return analysis.houses.flatMap(house =>
     house.views.flatMap(view => {
       const block = view.built.declared ?? house.built.declared;
-      const shown = headlinesOf(view, house, analysis.settings.units, houses.fault).filter(h => !h.isWithheld);
+      const shown = headlinesOf(view, house, analysis.settings.units, houses.fault).filter(
+        h => h.withheld === undefined,
+      );
       if (!shown.length) return [];
       const title = shown.map(h => `${worded(h.name)} ${h.text}${h.move && ` (${h.move})`}`).join('  ·  ');
       return [{ range: lines.range(block.head), command: { title, command: '' } }];

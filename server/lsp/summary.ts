@@ -15,10 +15,7 @@ export function summary({ analysis, houses }: Seen): Summary | null {
       return {
         name: view.name,
         title: block.title ?? block.name,
-        results: headlinesOf(view, house, analysis.settings.units, houses.fault).map(({ name, text, move }) => ({
-          name,
-          text: move ? `${text} (${move})` : text,
-        })),
+        results: headlinesOf(view, house, analysis.settings.units, houses.fault),
       };
     }),
     findings: { errors: count('error'), warnings: count('warning'), infos: count('info') },

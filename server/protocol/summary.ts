@@ -14,7 +14,7 @@ export interface SummaryParams {
 /** Headline results of one house, printed as everywhere else: the client shows them and computes nothing. */
 export interface Summary {
   readonly uri: string;
-  /** The house as it stands, then its stages in order. */
+  /** The house as it stands, with the title of the house, then its stages in order. */
   readonly stages: readonly StageSummary[];
   readonly findings: FindingCount;
 }
@@ -22,7 +22,17 @@ export interface Summary {
 export interface StageSummary {
   readonly name: string;
   readonly title: string;
-  readonly results: readonly { readonly name: string; readonly text: string }[];
+  readonly results: readonly HeadlineResult[];
+}
+
+export interface HeadlineResult {
+  readonly name: string;
+  /** The value with its unit; empty where it is withheld. */
+  readonly text: string;
+  /** How it moved against the stage before; empty where it did not. */
+  readonly move: string;
+  /** Why there is no value. */
+  readonly withheld?: string;
 }
 
 export interface FindingCount {
