@@ -1,7 +1,7 @@
 // Runs inside the extension host. What it checks is what other extensions and the editor itself see of ours.
 import assert from 'node:assert/strict';
-import { commands, extensions, languages, Range, Uri, window, workspace } from 'vscode';
-import type { CodeAction, Diagnostic, Hover, TextEditor } from 'vscode';
+import { commands, ConfigurationTarget, extensions, languages, Range, Uri, window, workspace } from 'vscode';
+import type { CodeAction, CodeLens, Diagnostic, Hover, TextEditor } from 'vscode';
 import { FAULT, SAMPLE, WORKSHEET } from '../scenario.js';
 
 const checks: Record<string, (editor: TextEditor) => Promise<void>> = {
@@ -39,6 +39,16 @@ const checks: Record<string, (editor: TextEditor) => Promise<void>> = {
     const at = placeOf(editor, FAULT.from);
     await editor.edit(edit => edit.replace(at, FAULT.to));
     await until('the finding', () => findings(editor).some(one => one.message.includes(FAULT.message)));
+  },
+
+  async 'a lens that is turned off is gone, and comes back'(editor) {
+    const settings = workspace.getConfiguration('wattwright');
+    const lenses = () => commands.executeCommand<CodeLens[]>('vscode.executeCodeLensProvider', editor.document.uri);
+    assert.notEqual((await lenses()).length, 0);
+    await settings.update('codeLens', false, ConfigurationTarget.Global);
+    assert.equal((await lenses()).length, 0);
+    await settings.update('codeLens', undefined, ConfigurationTarget.Global);
+    assert.notEqual((await lenses()).length, 0);
   },
 
   async 'the preview opens beside the text'() {
