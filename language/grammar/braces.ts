@@ -61,6 +61,7 @@ function headBefore(tokens: readonly Token[], at: number): Token | undefined {
   if (at === 0 || kindOf(tokens[at - 1]!) === '{' || isPartOfWord(tokens, at) || splitsHeader(tokens, at))
     return undefined;
   const start = statementBefore(tokens, at);
+  if (at - start >= LONGEST_HEADER) return undefined;
   const head = headFrom(tokens, start, at);
   if (head || start === 0) return head;
   return isTornFrom(tokens, start) ? headFrom(tokens, statementBefore(tokens, start - 1), at) : undefined;

@@ -5,3 +5,5 @@ export { LARGEST_FILE, parse, type Syntax } from './parse.js';
 export type { Replacement, Span, SyntaxCode, SyntaxProblem, TextChange } from './problems.js';
 export { docComment, headerRange, isBodyDamaged, isDamaged, rangeOf, rangeOfProperty, textOf } from './places.js';
 export type { Token } from './tokens.js';
+export { applied, format } from './format/format.js';
+export { type Context, contextAt, type Enclosing, type HeaderSoFar, type Place, tokenAt } from './context.js';

@@ -1,7 +1,7 @@
 import { DEEPEST_BLOCK, HEADER_PARTS, mendBraces } from './braces.js';
 import type { Problems, Replacement, Span, SyntaxCode } from './problems.js';
-import { junk } from './slips.js';
-import { endOf, INSTRUCTIONS, kindOf, mark, opensLine, retype, type Token, type TokenTypes } from './tokens.js';
+import { compound, junk } from './slips.js';
+import { endOf, INSTRUCTIONS, kindOf, mark, opensLine, retype, shown, type Token, type TokenTypes } from './tokens.js';
 
 /** Brackets deeper than this, and statements with more operators than this, are not read. */
 const DEEPEST_BRACKET = 40;
@@ -159,7 +159,7 @@ class MemberPass {
     const text = equals ? ': ' : ':';
     const from = endOf(head);
     const to = equals ? endOf(token) : from;
-    const message = `A colon is missing behind ${head.image}.`;
+    const message = `A colon is missing behind ${shown(head)}.`;
     const replace = [{ title: 'Write a colon', from, to: equals ? this.blanksBehind(i) : to, text }];
     this.problems.add({ code: 'syntax/missing', message, from: head.startOffset, to: endOf(head), replace });
     retype(head, this.types['KEY']!);
@@ -177,6 +177,9 @@ class MemberPass {
   private inValue(i: number, token: Token, kind: string): void {
     if (kind === '(' || kind === '[') return this.openBracket(i, token, kind);
     if (kind === ')' || kind === ']') return this.closeBracket(i, token, kind);
+    if (kind === 'NUMBER' && kindOf(this.out.at(-1)!) === 'UNIT') {
+      compound(this.problems, [this.out.at(-2), this.out.at(-1), token, this.tokens[i + 1]]);
+    }
     if (OPERATORS.has(kind) && ++this.operators > MOST_OPERATORS) return this.tooLong(token);
     this.keep(i, token, kind);
   }
@@ -348,7 +351,7 @@ class MemberPass {
 
   private tellSeparator(token: Token, previous: Token): void {
     const replace = [{ title: 'Write a comma', from: endOf(previous), to: endOf(previous), text: ',' }];
-    const message = `A comma or a new line is missing before ${token.image}.`;
+    const message = `A comma or a new line is missing before ${shown(token)}.`;
     this.problems.add(
       { code: 'syntax/separator', message, from: token.startOffset, to: endOf(token), replace },
       'none',
@@ -357,13 +360,18 @@ class MemberPass {
 
   private tellMissingValue(key: Token, colon: Token): void {
     const to = colon.image ? endOf(colon) : endOf(key);
-    this.problems.add({ code: 'syntax/missing', message: `${key.image} has no value yet.`, from: key.startOffset, to });
+    this.problems.add({
+      code: 'syntax/missing',
+      message: `${shown(key)} has no value yet.`,
+      from: key.startOffset,
+      to,
+    });
   }
 
   private misplaced(token: Token, kind: string): string {
     if (kind === 'STRING') return 'This text does not belong here.';
-    if (this.state === 'between') return `${token.image} does not belong here: a member begins with a name.`;
-    return `${token.image} does not belong here.`;
+    if (this.state === 'between') return `${shown(token)} does not belong here: a member begins with a name.`;
+    return `${shown(token)} does not belong here.`;
   }
 
   /** A line with a key or a brace in it, or one that opens with an instruction, cannot stand inside brackets. */

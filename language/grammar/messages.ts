@@ -1,6 +1,6 @@
 import type { LangiumParser } from 'langium';
 import type { Problems, Replacement } from './problems.js';
-import { endOf, kindOf, opensLine, type Token } from './tokens.js';
+import { endOf, kindOf, opensLine, shown, type Token } from './tokens.js';
 
 type ParserError = ReturnType<LangiumParser['parse']>['parserErrors'][number];
 
@@ -15,7 +15,7 @@ export function expectation(problems: Problems, error: ParserError): void {
   const from = place.startOffset;
   const to = endOf(place);
   const damage = { from: before && !opensLine(token, before) ? before.startOffset : from, to };
-  const message = early ? `Something is missing behind ${place.image}.` : misfit(token, before);
+  const message = early ? `Something is missing behind ${shown(place)}.` : misfit(token, before);
   const replace = early ? [] : joined(token, before);
   problems.add(
     { code: early ? 'syntax/missing' : 'syntax/unexpected', message, from, to, ...(replace.length ? { replace } : {}) },
@@ -30,7 +30,7 @@ function misfit(token: Token, before: Token | undefined): string {
     return `Two numbers stand side by side: digits are not grouped, and list items are separated by commas.`;
   }
   if (kindOf(token) === 'STRING') return 'This text does not belong here.';
-  return before ? `${token.image} does not fit behind ${before.image}.` : `${token.image} does not belong here.`;
+  return before ? `${shown(token)} does not fit behind ${shown(before)}.` : `${shown(token)} does not belong here.`;
 }
 
 /** `1 000` was probably meant as one number. */

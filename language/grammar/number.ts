@@ -23,6 +23,9 @@ export const NUMBER_RUN = new RegExp(
 export type NumberReading =
   { readonly value: number } | { readonly problem: string; readonly suggestions: readonly string[] };
 
+/** A run with more characters is no slip of the hand: it is not taken apart. */
+const LONGEST = 60;
+
 /** ISO 4217 code that a currency sign most often stands for. */
 const CURRENCY: Readonly<Record<string, string>> = { $: 'USD', '€': 'EUR', '£': 'GBP', '¥': 'JPY' };
 
@@ -32,17 +35,18 @@ const CURRENCY: Readonly<Record<string, string>> = { $: 'USD', '€': 'EUR', '£
  */
 export function numberOf(raw: string): NumberReading {
   if (/^(?:\d+(?:\.\d+)?|\.\d+)(?:[eE][+-]?\d+)?$/.test(raw)) return finite(raw);
+  if (raw.length > LONGEST) return { problem: 'This is longer than any number.', suggestions: [] };
   for (const [pattern, tell] of WRITINGS) {
     const match = pattern.exec(raw);
     if (match) return tell(match);
   }
-  return { problem: `"${raw}" is not a number.`, suggestions: [] };
+  return { problem: 'This is not a number.', suggestions: [] };
 }
 
 function finite(raw: string): NumberReading {
   const value = Number(raw);
   if (Number.isFinite(value)) return { value };
-  return { problem: `"${raw}" is larger than any number that can be calculated with.`, suggestions: [] };
+  return { problem: 'This is larger than any number that can be calculated with.', suggestions: [] };
 }
 
 type Tell = (match: RegExpExecArray) => NumberReading;
@@ -59,7 +63,7 @@ const WRITINGS: readonly (readonly [RegExp, Tell])[] = [
         `${rest} ${CURRENCY[sign!]}`,
       ),
   ],
-  [/^0[xX]/, ([raw]) => tell(`"${raw}" is a number to base 16; write it with decimal digits.`, String(Number(raw)))],
+  [/^0[xX]/, ({ input }) => tell('Write a number with decimal digits.', String(Number(input)))],
   [
     new RegExp(`[${FOREIGN}]`),
     ({ input }) => tell('Write a number with the digits 0 to 9.', ...(RAISED.test(input) ? [] : [plainDigits(input)])),

@@ -17,6 +17,8 @@ export interface Syntax {
   /** Tokens as they stand in the text, without comments, in order. */
   readonly tokens: readonly Token[];
   readonly comments: readonly Token[];
+  /** The tokens as the parser read them: mended, with the marks of the passes. */
+  readonly marked: readonly Token[];
   /** Where the meaning of the text is doubtful: sorted, none touching another. */
   readonly damage: readonly Span[];
 }
@@ -47,14 +49,14 @@ function remember(syntax: Syntax): Syntax {
   return syntax;
 }
 
-function read(text: string, { parse, types }: HouseParser): Syntax {
+function read(text: string, parser: HouseParser): Syntax {
   const problems = new Problems();
-  const { tokens, comments } = scan(text, types, problems);
-  const marked = markMembers(tokens, types, problems);
-  const { value, parserErrors } = parse(text, marked);
+  const { tokens, comments } = scan(text, parser.types, problems);
+  const marked = markMembers(tokens, parser.types, problems);
+  const { value, parserErrors } = parser.parse(text, marked);
   for (const error of parserErrors) expectation(problems, error);
   const file = value as File;
-  return { text, file, tokens, comments, problems: problems.sorted(), damage: merged(problems.damage) };
+  return { text, file, tokens, comments, marked, problems: problems.sorted(), damage: merged(problems.damage) };
 }
 
 function tooLarge(text: string): Syntax {
@@ -69,7 +71,15 @@ function internalFault(text: string, fault: unknown): Syntax {
 
 function unread(text: string, problem: SyntaxProblem): Syntax {
   const file: File = { $type: 'File', imports: [], members: [] };
-  return { text, file, tokens: [], comments: [], problems: [problem], damage: [{ from: 0, to: text.length }] };
+  return {
+    text,
+    file,
+    tokens: [],
+    comments: [],
+    marked: [],
+    problems: [problem],
+    damage: [{ from: 0, to: text.length }],
+  };
 }
 
 function merged(spans: readonly Span[]): Span[] {

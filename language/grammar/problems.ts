@@ -44,19 +44,22 @@ export interface Span {
   readonly to: number;
 }
 
-/** So many problems are told one by one; a file with more is no text of this language, or was cut in the middle. */
-const TOLD = 500;
+/** So many problems of a kind are told one by one; a file with more is no text of this language, or was cut in the middle. */
+const TOLD = 100;
 
 /** Gathers the problems of one parse. What lies beyond the limit still counts as damage. */
 export class Problems {
   readonly list: SyntaxProblem[] = [];
   readonly damage: Span[] = [];
+  readonly #told = new Map<SyntaxCode, number>();
   #untold = 0;
 
   /** Tells a problem. `damage` is the text that loses its meaning by it; left out, it is the place of the problem. */
   add(problem: SyntaxProblem, damage: Span | 'none' = problem): void {
     if (damage !== 'none') this.damage.push({ from: damage.from, to: damage.to });
-    if (this.list.length < TOLD) this.list.push(problem);
+    const told = this.#told.get(problem.code) ?? 0;
+    this.#told.set(problem.code, told + 1);
+    if (told < TOLD) this.list.push(problem);
     else this.#untold++;
   }
 

@@ -15,7 +15,8 @@ export interface Scan {
 export const MOST_TOKENS = 200_000;
 
 /** Letters beyond the alphabet of names are taken with the word, which is then judged as a whole. */
-const LETTER = 'A-Za-z_\\u00c0-\\u00d6\\u00d8-\\u00f6\\u00f8-\\u024f\\u0370-\\u1fff\\u2c00-\\ud7ff';
+const LETTER =
+  'A-Za-z_\\u00c0-\\u00d6\\u00d8-\\u00f6\\u00f8-\\u024f\\u0370-\\u065f\\u066a-\\u06ef\\u06fa-\\u0965\\u0970-\\u1fff\\u2c00-\\ud7ff';
 const WORD = new RegExp(`[${LETTER}][${LETTER}0-9-]*(?:\\.[A-Za-z][\\w-]*)*`, 'y');
 const KEY_COLON = /[ \t]*:/y;
 const BOUND = /at[ \t]+(?:least|most)(?![\w-])/y;

@@ -1,6 +1,6 @@
 import { numberOf } from './number.js';
 import type { Problems, Replacement, SyntaxCode } from './problems.js';
-import { endOf, kindOf, type Token } from './tokens.js';
+import { endOf, kindOf, shown, type Token } from './tokens.js';
 
 /** Tells what a single token has wrong with it. Each function looks at a token that was just cut and is silent on a good one. */
 function tell(problems: Problems, code: SyntaxCode, token: Token, message: string, ...replace: Replacement[]): void {
@@ -22,17 +22,31 @@ export function number(problems: Problems, token: Token): void {
   tell(problems, 'syntax/number', token, problem, ...suggestions.map(text => instead(token, text)));
 }
 
+/** Behind a quantity only the inches of its feet may follow: `8 ft 4 in`. */
+export function compound(problems: Problems, [feet, unit, inches, inch]: readonly (Token | undefined)[]): void {
+  if (!feet || !unit || !inches) return;
+  const isLength = unit.image === 'ft' && inch !== undefined && kindOf(inch) === 'UNIT' && inch.image === 'in';
+  if (isLength && /^\d+$/.test(feet.image) && Number(inches.image) < 12) return;
+  const message = isLength
+    ? 'Before inches stand whole feet, and the inches are fewer than twelve.'
+    : 'Two quantities stand side by side: only feet and inches are one length, as in 8 ft 4 in; separate others by a comma.';
+  problems.add(
+    { code: 'syntax/number', message, from: inches.startOffset, to: endOf(inches) },
+    { from: feet.startOffset, to: endOf(inches) },
+  );
+}
+
 const GOOD_NAME = /^[A-Za-z][A-Za-z0-9-]*(?:\.[A-Za-z0-9-]+)*$/;
 
 export function name(problems: Problems, token: Token): void {
   if (GOOD_NAME.test(token.image)) return;
-  const kebab = token.image
+  const kebab = shown(token)
     .normalize('NFD')
     .replace(/[\u0300-\u036f]/g, '')
     .replace(/[^A-Za-z0-9.]+/g, '-')
     .replace(/^[^A-Za-z]+|-+$/g, '');
   const replace = GOOD_NAME.test(kebab) ? [instead(token, kebab)] : [];
-  const message = `"${token.image}" is not a name: names are written with the letters a to z, digits and hyphens.`;
+  const message = `"${shown(token)}" is not a name: names are written with the letters a to z, digits and hyphens.`;
   tell(problems, 'syntax/name', token, message, ...replace);
 }
 

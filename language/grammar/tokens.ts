@@ -29,6 +29,9 @@ export const endOf = (token: Token): number => token.startOffset + token.image.l
 
 export const kindOf = (token: Token): string => token.tokenType.name;
 
+/** A token as it is shown in a message. */
+export const shown = ({ image }: Token): string => (image.length > 40 ? `${image.slice(0, 40)}…` : image);
+
 /** Words that open an instruction. */
 export const INSTRUCTIONS: ReadonlySet<string> = new Set(['import', 'add', 'change', 'remove', 'accept']);
 
