@@ -3,7 +3,7 @@ import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 /** Pages stand beside the programs where these are installed, and beside the rules in the sources. */
-const FOLDERS = ['../pages', '../../language/rules'];
+const FOLDERS = ['../rules', '../../language/rules'];
 
 /** The folder of the findings' pages; undefined when the installation is damaged. */
 export function pagesFolder(): string | undefined {

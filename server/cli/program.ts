@@ -3,6 +3,7 @@ import about from '../../package.json' with { type: 'json' };
 import type { CalcOptions } from './calc.js';
 import type { CheckOptions } from './check.js';
 import type { ExplainOptions } from './explain.js';
+import type { FormatOptions } from './format.js';
 import { EXIT, WrongUse } from './exit.js';
 import { Faults } from './faults.js';
 import type { Terminal } from './terminal.js';
@@ -89,6 +90,18 @@ function commands(terminal: Terminal, done: (exit: number) => void): Command {
     .action(async (paths: string[], options: CalcOptions) => {
       const { calc } = await import('./calc.js');
       done(await calc(paths, options, terminal));
+    });
+
+  program
+    .command('format')
+    .description('set files in order: indentation, blanks, tables; what they mean stays the same')
+    .argument('[paths...]', 'files, folders, patterns, or - to read standard input and print it in order')
+    .option('--check', 'change nothing: list the files that are not in order, and exit with 1')
+    .option('--stdin-filename <file>', 'the name of what comes by standard input')
+    .addHelpText('after', examples('format', ['plans', '--check .', '- < house.house']))
+    .action(async (paths: string[], options: FormatOptions) => {
+      const { format } = await import('./format.js');
+      done(await format(paths, options, terminal));
     });
 
   program

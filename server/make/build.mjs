@@ -2,6 +2,7 @@
 import { bundle, report, watch } from './bundle.mjs';
 import { generate } from './generate.mjs';
 import { licences, writeNotices } from './licences.mjs';
+import { run } from './run.mjs';
 import { copyTexts } from './texts.mjs';
 
 try {
@@ -13,6 +14,7 @@ try {
     const built = await bundle();
     report(built);
     writeNotices(licences(built));
+    if ((await run('server/make/warm.ts', [])) !== 0) throw new Error('The command line does not run.');
   }
 } catch (fault) {
   console.error(`\nNot built. ${fault.message}`);

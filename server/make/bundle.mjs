@@ -1,6 +1,6 @@
 // One bundle for each host, with its size held to a limit.
 import { build, context } from 'esbuild';
-import { chmodSync, existsSync, mkdirSync, statSync, writeFileSync } from 'node:fs';
+import { chmodSync, existsSync, mkdirSync, readdirSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { root } from './prepare.mjs';
 
@@ -9,7 +9,8 @@ const KB = 1000;
 /** What runs where. Sizes are limits in bytes of the minified file; the server's and the client's are promised to users. */
 const bundles = [
   { entry: 'server/lsp/main.ts', out: 'dist/server/lsp.js', host: 'node', limit: 1500 * KB },
-  { entry: 'server/cli/main.ts', out: 'dist/server/cli.js', host: 'node', limit: 1500 * KB, executable: true },
+  { entry: 'server/cli/start.ts', out: 'dist/server/cli.js', host: 'node', limit: 10 * KB, executable: true },
+  { entry: 'server/cli/main.ts', out: 'dist/server/wattwright.js', host: 'node', limit: 1500 * KB },
   {
     entry: 'client/extension.ts',
     out: 'dist/client/extension.cjs',
@@ -81,6 +82,8 @@ function finish() {
   const folder = path.join(root, 'dist/server');
   mkdirSync(folder, { recursive: true });
   writeFileSync(path.join(folder, 'package.json'), '{ "type": "commonjs" }\n');
+  // What Node compiled of former bundles; the build makes it anew.
+  for (const file of readdirSync(folder)) if (file.endsWith('.cache')) rmSync(path.join(folder, file));
   for (const { out, executable } of bundles) if (executable) chmodSync(path.join(root, out), 0o755);
 }
 
