@@ -1,11 +1,12 @@
 import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
 import { globSync } from 'tinyglobby';
 import { expect, test } from 'vitest';
 import { applied, format } from '../../language/grammar/index.js';
 
+const root = new URL('../../', import.meta.url);
 const files = globSync(['samples/**/*.house', 'language/library/*.house'], {
-  cwd: new URL('../..', import.meta.url).pathname,
-  absolute: true,
+  cwd: fileURLToPath(root),
 });
 
 test('samples and library are found', () => {
@@ -13,11 +14,11 @@ test('samples and library are found', () => {
 });
 
 test.each(files)('%s is written as the formatter would', file => {
-  const text = readFileSync(file, 'utf8');
+  const text = readFileSync(new URL(file, root), 'utf8');
   expect(applied(text, format(text))).toBe(text);
 });
 
 test('the test notices a line out of place', () => {
-  const text = readFileSync(files[0], 'utf8').replace(/\n {2}(?=\S)/, '\n      ');
+  const text = readFileSync(new URL('samples/start/start.house', root), 'utf8').replace(/\n {2}(?=\S)/, '\n      ');
   expect(applied(text, format(text))).not.toBe(text);
 });
