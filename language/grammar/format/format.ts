@@ -42,8 +42,9 @@ export function applied(text: string, changes: readonly TextChange[]): string {
 function layout(syntax: Syntax): TextChange[] {
   const { text } = syntax;
   const damaged = damagedLines(syntax);
+  const isWhole = hasWholeBraces(syntax);
   const lines = byLine(pieces(syntax));
-  const cells = alignedCells(lines.filter(line => !damaged.has(line[0]!.line)));
+  const cells = alignedCells(isWhole ? lines.filter(line => !damaged.has(line[0]!.line)) : []);
   const changes: TextChange[] = [];
   const set = (from: number, to: number, wanted: string): void => {
     if (text.slice(from, to) !== wanted) changes.push({ from, to, text: wanted });
@@ -58,14 +59,14 @@ function layout(syntax: Syntax): TextChange[] {
     } else {
       const start = lineStart(text, first.from, end);
       if (free) set(end, start, breaks(text.slice(end, start), !last));
-      if (!damaged.has(first.line))
+      if (isWhole && !damaged.has(first.line))
         set(start, first.from, INDENT.repeat(first.level) + ' '.repeat(cells.get(first) ?? 0));
     }
     for (let i = 1; i < line.length; i++) {
       const [before, next] = [line[i - 1]!, line[i]!];
       const written = text.slice(before.to, next.from);
       const blanks = cells.get(next);
-      if (damaged.has(next.line)) continue;
+      if (damaged.has(next.line) || (!isWhole && next.table)) continue;
       set(before.to, next.from, blanks === undefined ? gap(before, next, line[i - 2], written) : ' '.repeat(blanks));
     }
     last = line.at(-1);
@@ -98,6 +99,16 @@ function byLine(all: readonly Piece[]): Piece[][] {
     else lines.push([piece]);
   }
   return lines;
+}
+
+/**
+ * True when no brace was put in or left out. Where one was, the indentation told which, so it stays as the author left it:
+ * set anew it might tell another story.
+ */
+function hasWholeBraces({ marked, tokens }: Syntax): boolean {
+  const isBrace = ({ image }: Token) => image === '{' || image === '}';
+  const kept = marked.filter(token => ['{', '}'].includes(kindOf(token)));
+  return kept.every(isBrace) && kept.length === tokens.filter(isBrace).length;
 }
 
 /** The lines that a problem or a damaged stretch touches. */
