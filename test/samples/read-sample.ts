@@ -8,13 +8,12 @@ const folder = new URL('../../samples/', import.meta.url);
 /** Every sample that is a house; what they share stands in `library/`. */
 export const sound = ['start', 'tamarack', 'juniper'] as const;
 export const samples = [...sound, 'faults'] as const;
-export type Sample = (typeof samples)[number];
 
 export const addressOf = (sample: string): string => new URL(`${sample}/${sample}.house`, folder).href;
 export const textOf = (sample: string): string => readFileSync(new URL(addressOf(sample)), 'utf8');
 
 /** A day after the last test that the samples tell of as done, and before what they plan. */
-export const TODAY = '2026-07-15';
+const TODAY = '2026-07-15';
 
 const faults: string[] = [];
 
