@@ -12,13 +12,21 @@ export interface FormatOptions {
   readonly stdinFilename?: string;
 }
 
+/** Stands in a text for bytes that are no UTF-8. */
+const LOST = '\ufffd';
+
 /** Sets files in order: indentation, single blanks, aligned tables. With `--check` it lists those that are not. */
 export async function format(paths: readonly string[], options: FormatOptions, terminal: Terminal): Promise<number> {
   const faults = new Faults(terminal);
   const { inputs, unread } = await readInputs(paths, terminal, options);
   const unwritten: Unread[] = [];
-  let untidy = 0;
+  let [untidy, written] = [0, 0];
   for (const input of inputs) {
+    if (input.text.includes(LOST)) {
+      unwritten.push({ shown: input.shown, reason: 'it is not all UTF-8, and what is not would be lost' });
+      if (input.piped && !options.check) terminal.print(input.text);
+      continue;
+    }
     const text = inOrder(input, faults);
     if (text === undefined) continue;
     const differs = text !== input.text;
@@ -27,16 +35,21 @@ export async function format(paths: readonly string[], options: FormatOptions, t
     else if (differs && options.check) terminal.print(`${input.shown}\n`);
     else if (differs)
       await writeFile(input.file, text).then(
-        () => terminal.print(`${input.shown}\n`),
+        () => {
+          written++;
+          terminal.print(`${input.shown}\n`);
+        },
         (error: unknown) => unwritten.push({ shown: input.shown, reason: reasonOf(error) }),
       );
   }
   if (!inputs.some(i => i.piped))
     terminal.complain(
-      `${amount(untidy - unwritten.length, 'file')} ${options.check ? 'to set in order' : 'set in order'} of ${inputs.length}\n`,
+      options.check
+        ? `${amount(untidy, 'file')} of ${inputs.length} to be set in order\n`
+        : `${amount(written, 'file')} of ${inputs.length} set in order\n`,
     );
   complainOfUnread(unread, terminal);
-  for (const { shown, reason } of unwritten) terminal.complain(`wattwright: ${shown} is not written: ${reason}\n`);
+  for (const { shown, reason } of unwritten) terminal.complain(`wattwright: ${shown} is left as it is: ${reason}\n`);
   if (unread.length || unwritten.length) return faults.close(EXIT.wrongUse);
   return faults.close(options.check && untidy ? EXIT.findings : EXIT.clean);
 }
