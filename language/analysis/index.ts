@@ -17,3 +17,5 @@ export { defaultOf, describeBlock, describeProperty, inBothSystems } from './des
 export { isReservedName } from '../build/index.js';
 export { isSame, kindsOf, mentionAt, mentionsIn, type Mention } from './mentions.js';
 export { pointedAt, type Part, type Pointed } from './pointed.js';
+export { proposalsAt, type Proposals } from './propose.js';
+export type { Proposal } from './proposal.js';

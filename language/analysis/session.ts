@@ -50,6 +50,11 @@ export class Session {
     return this.loader.textOf(uri);
   }
 
+  /** One file as it stands, held against the vocabulary alone. */
+  async load(uri: string): Promise<LoadedFile | undefined> {
+    return (await this.loader.load(uri))?.get(uri);
+  }
+
   /** The analysis of a file as it is now; undefined when it cannot be read, or when the signal said stop. */
   async analyze(uri: string, asked: Asked): Promise<Analysis | undefined> {
     const files = await this.loader.load(uri);

@@ -1,9 +1,20 @@
 import { Session, type Analysis } from '../../language/index.js';
+import type { DeclaredFile } from '../../language/build/index.js';
 import { library } from '../../language/library/index.js';
 import { canonical, existsWithin, housesIn, readWithin } from './disk.js';
 import type { Seen } from './feature.js';
 import { Lines } from './lines.js';
 import { libraryFile } from './shipped.js';
+
+/** So many files are looked at for names that could be imported. */
+const MOST_LIBRARIES = 200;
+
+/** The list of files is good for so long, in ms: completion asks for it at every word. */
+const LISTED_FOR = 3000;
+const NOTHING_LISTED: { readonly at: number; readonly files: Promise<readonly string[]> } = {
+  at: -Infinity,
+  files: Promise.resolve([]),
+};
 
 interface Open {
   readonly uri: string;
@@ -16,13 +27,14 @@ export class Houses {
   readonly session: Session;
   private readonly open = new Map<string, Open>();
   private folders: readonly string[] = [];
+  private listed = NOTHING_LISTED;
   private readonly lines = new WeakMap<object, Lines>();
   /** Files that were read from disk. */
   private readonly known = new Set<string>();
 
   constructor(
     readonly fault: (error: unknown, what: string) => void,
-    private readonly today: () => string,
+    readonly today: () => string,
   ) {
     const roots = () => this.roots();
     this.session = new Session({
@@ -69,11 +81,13 @@ export class Houses {
   changed(uri: string): void {
     const at = canonical(uri);
     this.known.delete(at);
+    this.listed = NOTHING_LISTED;
     this.session.changed(at);
   }
 
   /** Files read from disk are read again when they are needed next. */
   forget(): void {
+    this.listed = NOTHING_LISTED;
     for (const uri of this.known) this.session.changed(uri);
     this.known.clear();
   }
@@ -117,9 +131,21 @@ export class Houses {
     return new Lines(text ?? '');
   }
 
+  /** Files of the workspace that hold blocks outside of any house, and so can be imported. */
+  async libraries(): Promise<DeclaredFile[]> {
+    const found: DeclaredFile[] = [];
+    for (const uri of (await this.all()).slice(0, MOST_LIBRARIES)) {
+      const file = (await this.session.load(uri))?.declared;
+      if (file?.blocks.some(b => b.kind !== 'house')) found.push(file);
+    }
+    return found;
+  }
+
   /** Every house file of the workspace, and every open one. */
   async all(): Promise<string[]> {
-    return [...new Set([...this.open.keys(), ...(await housesIn(this.folders))])];
+    const now = performance.now();
+    if (now - this.listed.at > LISTED_FOR) this.listed = { at: now, files: housesIn(this.folders) };
+    return [...new Set([...this.open.keys(), ...(await this.listed.files)])];
   }
 }
 

@@ -12,8 +12,10 @@ import { TextDocument } from 'vscode-languageserver-textdocument';
 import { SUMMARY, type SummaryParams } from '../protocol/summary.js';
 import { codeActions, FIX_ALL } from './code-actions.js';
 import { codeLenses } from './code-lens.js';
+import { completion } from './completion.js';
 import { diagnosticsOf, Pushing } from './diagnostics.js';
 import { answer, guarded, type Able, type Server } from './feature.js';
+import { formatting, onTypeFormatting, rangeFormatting } from './formatting.js';
 import { hover } from './hover.js';
 import { Houses } from './houses.js';
 import { inlayHints } from './inlay-hints.js';
@@ -74,6 +76,12 @@ export function startServer(connection: Connection, today: () => string = localD
   connection.onHover(answer(server, 'hover', null, hover));
   connection.onCodeAction(answer(server, 'code actions', [], (seen, params) => codeActions(seen, params, able)));
 
+  connection.onCompletion(
+    answer(server, 'completion', { isIncomplete: false, items: [] }, (seen, params) => completion(seen, params, able)),
+  );
+  connection.onDocumentFormatting(answer(server, 'formatting', [], formatting));
+  connection.onDocumentRangeFormatting(answer(server, 'formatting', [], rangeFormatting));
+  connection.onDocumentOnTypeFormatting(answer(server, 'formatting', [], onTypeFormatting));
   connection.onCodeLens(answer(server, 'code lens', [], codeLenses));
   connection.languages.inlayHint.on(answer(server, 'inlay hints', [], inlayHints));
   connection.onDefinition(answer(server, 'definition', [], definition));
@@ -123,6 +131,10 @@ function capabilities(able: Able): ServerCapabilities {
       ? { diagnosticProvider: { identifier: 'wattwright', interFileDependencies: true, workspaceDiagnostics: false } }
       : {}),
     hoverProvider: true,
+    completionProvider: { triggerCharacters: [' ', ':', '"', '.', '/', '['] },
+    documentFormattingProvider: true,
+    documentRangeFormattingProvider: true,
+    documentOnTypeFormattingProvider: { firstTriggerCharacter: '}', moreTriggerCharacter: ['\n'] },
     codeLensProvider: {},
     inlayHintProvider: true,
     definitionProvider: true,

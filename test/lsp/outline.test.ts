@@ -118,8 +118,7 @@ describe('beside the text', () => {
     const { data } = await client.ask<SemanticTokens>('textDocument/semanticTokens/full', at);
     expect(data.length % 5).toBe(0);
     expect(data.length).toBeGreaterThan(1000);
-    for (let i = 5; i < data.length; i += 5)
-      if (data[i] === 0) expect(data[i + 1]).toBeGreaterThanOrEqual(data[i - 3]);
+    for (let i = 5; i < data.length; i += 5) if (data[i] === 0) expect(data[i + 1]).toBeGreaterThanOrEqual(data[i - 3]);
   });
 
   test('the summary gives every stage with its headline results', async () => {
