@@ -14,6 +14,8 @@ try {
     const built = await bundle();
     report(built);
     writeNotices(licences(built));
+    if ((await run('server/make/manual.ts', ['dist/manual'])) !== 0)
+      throw new Error('The manual could not be written.');
     if ((await run('server/make/warm.ts', [])) !== 0) throw new Error('The command line does not run.');
   }
 } catch (fault) {

@@ -7,26 +7,31 @@ import { blocks, parentsOf, type BlockType, type Cell, type Property } from '../
  * line prints it in a terminal, and the build writes all of them to a folder.
  */
 
+/** How a page speaks of a block: its name alone, or with a link. */
+export type Refer = (kind: string) => string;
+const code = (word: string): string => `\`${word}\``;
+
 /** What a block is, where it stands, what it holds and says, and which results it has. */
-export function blockPage(block: BlockType): string {
+export function blockPage(block: BlockType, refer: Refer = code): string {
   const parents = parentsOf.get(block.kind) ?? [];
   const holds = block.holds ?? [];
   const own = resultsOf(block.kind);
   const parts = [`# ${block.kind}`, block.doc];
   if (block.also?.length) parts.push(`Also called: ${block.also.join(', ')}.`);
   const facts = [
-    `- Stands in: ${parents.length ? parents.map(code).join(', ') : 'the file itself'}`,
+    `- Stands in: ${parents.length ? parents.map(refer).join(', ') : 'the file itself'}`,
     ...(block.section ? ['- A section: it always stands, written or not, and has no name'] : []),
     ...(block.once ? ['- At most one'] : []),
     ...(block.names ? [`- Names: ${block.names.map(code).join(', ')}`] : []),
     ...(block.ofStage ? ['- Belongs to a stage itself and changes nothing of the house'] : []),
-    ...(holds.length ? [`- Holds: ${holds.map(code).join(', ')}`] : []),
+    ...(holds.length ? [`- Holds: ${holds.map(refer).join(', ')}`] : []),
   ];
   parts.push(facts.join('\n'));
   const properties = Object.entries(block.properties);
   if (block.bounds)
     parts.push('## Properties', 'Each key is the name of a result, each value a bound or a range of it.');
-  if (properties.length) parts.push('## Properties', properties.map(([name, p]) => propertyItem(name, p)).join('\n'));
+  if (properties.length)
+    parts.push('## Properties', properties.map(([name, p]) => propertyItem(name, p, refer)).join('\n'));
   if (own.length) parts.push('## Results', own.map(resultItem).join('\n'));
   return `${parts.join('\n\n')}\n`;
 }
@@ -61,27 +66,26 @@ export function resultsPage(): string {
 }
 
 /** All blocks in a list, as they stand in one another. */
-export function blocksPage(): string {
+export function blocksPage(refer: Refer = code): string {
   const parts = ['# Blocks', 'What a file is made of.'];
-  const lines = [...blocks.values()].map(b => `- \`${b.kind}\`: ${firstSentence(b.doc)}`);
+  const lines = [...blocks.values()].map(b => `- ${refer(b.kind)}: ${firstSentence(b.doc)}`);
   return `${[...parts, lines.join('\n')].join('\n\n')}\n`;
 }
 
 export const firstSentence = (text: string): string => /^[\s\S]*?[.;](?=\s|$)/.exec(text)?.[0] ?? text;
 
-const code = (word: string): string => `\`${word}\``;
 const resultItem = (r: Result): string => `- \`${r.name}\` (${dimensionText(r.dimension)}): ${r.doc}`;
 const whenKnown = ({ tier }: Result): string => (tier === 'year' ? 'Known when the year is computed' : 'Known at once');
 
-export function propertyItem(name: string, p: Property): string {
-  const facts = [meaningOf(p), ...limitsOf(p), presenceOf(p)];
+export function propertyItem(name: string, p: Property, refer: Refer = code): string {
+  const facts = [meaningOf(p, refer), ...limitsOf(p), presenceOf(p)];
   const typical = p.typical?.length ? ` For example ${p.typical.map(code).join(', ')}.` : '';
   const source = p.source ? ` Source: ${p.source}.` : '';
   const columns = p.is === 'table' ? `\n${columnItems(p.columns)}` : '';
   return `- \`${name}\`: ${facts.join(', ')}. ${p.doc}${typical}${source}${columns}`;
 }
 
-function meaningOf(p: Property): string {
+function meaningOf(p: Property, refer: Refer): string {
   switch (p.is) {
     case 'quantity':
       return dimensionText(p.dimension);
@@ -112,18 +116,18 @@ function meaningOf(p: Property): string {
     case 'hours':
       return 'hours as `07:00 .. 11:00`';
     case 'reference':
-      return `the name of ${kindsText(p.to)}${p.or.length ? `, or ${p.or.map(code).join(', ')}` : ''}`;
+      return `the name of ${kindsText(p.to, refer)}${p.or.length ? `, or ${p.or.map(code).join(', ')}` : ''}`;
     case 'references':
-      return `names of ${kindsText(p.to)}`;
+      return `names of ${kindsText(p.to, refer)}`;
     case 'file':
-      return `a file as ${p.formats.map(f => `\`${f} "..."\``).join(', ')}${p.or.length ? `, or the name of ${kindsText(p.or)}` : ''}`;
+      return `a file as ${p.formats.map(f => `\`${f} "..."\``).join(', ')}${p.or.length ? `, or the name of ${kindsText(p.or, refer)}` : ''}`;
     case 'table':
       return p.minimum > 1 ? `a table of at least ${p.minimum} rows` : 'a table';
   }
 }
 
-const kindsText = (kinds: readonly string[]): string =>
-  kinds.map(k => `${/^[aeiou]/.test(k) ? 'an' : 'a'} \`${k}\``).join(' or ');
+const kindsText = (kinds: readonly string[], refer: Refer): string =>
+  kinds.map(k => `${/^[aeiou]/.test(k) ? 'an' : 'a'} ${refer(k)}`).join(' or ');
 
 function limitsOf(p: Property): string[] {
   if (!('within' in p) || !p.within) return [];
@@ -133,6 +137,7 @@ function limitsOf(p: Property): string[] {
 
 function presenceOf(p: Property): string {
   if (p.presence === 'required') return 'required';
+  if (p.is === 'references') return 'none unless said';
   if (!('default' in p) || p.default === undefined) return 'optional';
   if (typeof p.default === 'boolean') return `\`${p.default ? 'yes' : 'no'}\` unless said`;
   return `\`${p.default}\` unless said`;
