@@ -23,16 +23,19 @@ export function excerpt(text: string, lines: Lines, from: number, to: number, wi
   if (begin === line.from && end === line.to && cells(before + marked + after) <= width)
     return marks(before, marked, before + marked + after);
 
-  // Half of the room goes to what stands before, less when the line ends soon.
+  // Half of the room goes to either side; what one does not need goes to the other.
   const shown = startOf(marked, width - 2);
-  const room = width - 2 - cells(shown);
-  const right = after && room > 0 ? startOf(after, Math.max(1, Math.ceil(room / 2))).trimEnd() : '';
-  const left = endOf(before, Math.max(0, room - cells(right)));
-  const more = shown + right;
-  const all = left.length < before.length || begin > line.from ? `…${left}` : left;
-  const goesOn = cells(shown) < cells(marked) || right.length < after.trimEnd().length || end < line.to;
-  return marks(all, shown, all + more + (goesOn ? '…' : ''));
+  const room = Math.max(0, width - 2 - cells(shown));
+  const half = Math.floor(room / 2);
+  const right = within(after, Math.max(half, room - cells(before))).trimEnd();
+  const left = endOf(before, room - cells(right));
+  const cutBefore = left.length < before.length || begin > line.from;
+  const cutAfter = shown.length < marked.length || right.length < after.trimEnd().length || end < line.to;
+  const head = cutBefore ? `…${left}` : left;
+  return marks(head, shown, `${head}${shown}${right}${cutAfter ? '…' : ''}`);
 }
+
+const within = (text: string, width: number): string => (text && width > 0 ? startOf(text, width) : '');
 
 const marks = (before: string, marked: string, source: string): Excerpt => ({
   source,

@@ -68,8 +68,7 @@ function severityOf(code: string): Severity {
 }
 
 function unitsPage(): string {
-  const entries = Object.entries(dimensions) as [string, DimensionEntry][];
-  const rows = entries.map(([name, d]) => {
+  const rows = Object.entries<DimensionEntry>(dimensions).map(([name, d]) => {
     const units = (of: DimensionEntry['si']) => of.map(([unit]) => (unit ? `\`${unit}\`` : '–')).join(', ');
     return `| ${name} | ${d.doc} | ${units(d.si)} | ${units(d.ip)} |`;
   });
