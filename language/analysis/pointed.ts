@@ -69,7 +69,7 @@ export function pointedAt(analysis: Analysis, offset: number): Pointed | undefin
 }
 
 type Around = Omit<Pointed, 'part' | 'span'>;
-export const holds = (span: Span, offset: number): boolean => span.from <= offset && offset <= span.to;
+const holds = (span: Span, offset: number): boolean => span.from <= offset && offset <= span.to;
 
 function blocksAt(
   among: readonly Declared[],

@@ -210,7 +210,7 @@ const OTHER_UNITS = [
 ];
 
 /** Units of a dimension, the usual ones first; money in the currency of the house. */
-export function unitsOf(dimension: Dimension | undefined, currency: string | undefined): string[] {
+function unitsOf(dimension: Dimension | undefined, currency: string | undefined): string[] {
   if (!dimension) return [];
   const usual = [...dimensions[dimension].si, ...dimensions[dimension].ip].map(([symbol]) => symbol);
   const fits = (symbol: string) => {

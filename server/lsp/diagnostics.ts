@@ -69,7 +69,7 @@ function atImport(uri: string, findings: readonly Finding[], { uri: own, file }:
 }
 
 /** In which stages a finding holds, when it does not hold in all. */
-export function inStages({ stages }: Finding, { houses }: Analysis): string {
+function inStages({ stages }: Finding, { houses }: Analysis): string {
   const all = houses[0]?.views.length ?? 0;
   if (!stages.length || stages.length >= all) return '';
   const names = stages.map(s => (s === 'today' ? 'the house today' : s));

@@ -1,14 +1,7 @@
 import { ResponseError, type Connection, type TextDocumentIdentifier } from 'vscode-languageserver';
-import type { Analysis } from '../../language/index.js';
-import type { Houses } from './houses.js';
-import type { Lines } from './lines.js';
+import type { Houses, Seen } from './houses.js';
 
-/** What a feature works on: the analysis of the document as it is now, and its places. */
-export interface Seen {
-  readonly analysis: Analysis;
-  readonly lines: Lines;
-  readonly houses: Houses;
-}
+export type { Seen };
 
 /** What the client can do, as far as features ask. */
 export interface Able {

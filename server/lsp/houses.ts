@@ -2,7 +2,6 @@ import { Session, type Analysis } from '../../language/index.js';
 import type { DeclaredFile } from '../../language/build/index.js';
 import { library } from '../../language/library/index.js';
 import { canonical, existsWithin, housesIn, readWithin } from './disk.js';
-import type { Seen } from './feature.js';
 import { Lines } from './lines.js';
 import { libraryFile } from './shipped.js';
 
@@ -20,6 +19,13 @@ interface Open {
   readonly uri: string;
   readonly version: number;
   readonly text: string;
+}
+
+/** What a feature works on: the analysis of the document as it is now, and its places. */
+export interface Seen {
+  readonly analysis: Analysis;
+  readonly lines: Lines;
+  readonly houses: Houses;
 }
 
 /** The documents that the editor holds, the files beside them, and what is known of each. */

@@ -20,11 +20,11 @@ import {
 import type { Declared } from '../../language/build/index.js';
 import { resultOf } from '../../language/results/index.js';
 import { blocks } from '../../language/vocabulary/index.js';
-import type { Seen } from './feature.js';
+import type { Able, Seen } from './feature.js';
 import { behind, valuesByStage, worksheetOf } from './worksheets.js';
 
 /** What is known of the place under the pointer. */
-export function hover({ analysis, lines, houses }: Seen, { position }: HoverParams): Hover | null {
+export function hover({ analysis, lines, houses }: Seen, { position }: HoverParams, able: Able): Hover | null {
   const offset = lines.offset(position);
   const pointed = pointedAt(analysis, offset);
   const parts = pointed ? partsOf(pointed, analysis, offset, houses.fault) : [];
@@ -34,8 +34,14 @@ export function hover({ analysis, lines, houses }: Seen, { position }: HoverPara
   const text = [...new Set(parts.filter(Boolean))].join('\n\n---\n\n');
   if (!text) return null;
   const span = pointed && pointed.part !== 'body' ? pointed.span : undefined;
-  return { contents: { kind: MarkupKind.Markdown, value: text }, ...(span ? { range: lines.range(span) } : {}) };
+  const contents = able.markdown
+    ? { kind: MarkupKind.Markdown, value: text }
+    : { kind: MarkupKind.PlainText, value: withoutMarkup(text) };
+  return { contents, ...(span ? { range: lines.range(span) } : {}) };
 }
+
+/** For clients that show text as it is. */
+const withoutMarkup = (text: string): string => text.replace(/\*\*|`/g, '').replace(/\\([\\`*_[\]<>|~])/g, '$1');
 
 function partsOf(pointed: Pointed, analysis: Seen['analysis'], offset: number, fault: Fault): string[] {
   const { part, block, property, meaning, type } = pointed;

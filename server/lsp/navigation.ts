@@ -121,6 +121,8 @@ interface Found {
 async function mentionsOf(target: Declared, seen: Seen): Promise<Found[]> {
   const found: Found[] = [];
   for (const uri of await filesThatMayName(target, seen.houses, seen.analysis)) {
+    const text = await seen.houses.session.text(uri);
+    if (!text?.includes(target.name)) continue;
     const at = uri === seen.analysis.uri ? seen : await seen.houses.seen(uri);
     const mentions = at ? mentionsIn(at.analysis).filter(m => isSame(m.target, target)) : [];
     if (at && mentions.length) found.push({ at, mentions });

@@ -15,7 +15,7 @@ import { pointedAt } from '../../language/index.js';
 import { blocks } from '../../language/vocabulary/index.js';
 import type { Seen } from './feature.js';
 import type { Houses } from './houses.js';
-import type { Lines } from './lines.js';
+import { Lines } from './lines.js';
 
 /** The blocks of a file with what stages do, nested as written. */
 export function documentSymbols({ analysis, lines }: Seen): DocumentSymbol[] {
@@ -64,8 +64,9 @@ export async function workspaceSymbols(houses: Houses, query: string): Promise<S
   const words = query.toLowerCase().split(/\s+/).filter(Boolean);
   const found: SymbolInformation[] = [];
   for (const uri of await houses.all()) {
-    const seen = await houses.seen(uri);
-    if (!seen) continue;
+    const file = await houses.session.load(uri);
+    if (!file) continue;
+    const lines = new Lines(file.syntax.text);
     const walk = (b: Declared, container: string): void => {
       const text = `${b.kind} ${b.name} ${b.title ?? ''}`.toLowerCase();
       if (b.named && !b.implicit && words.every(w => text.includes(w)))
@@ -73,11 +74,11 @@ export async function workspaceSymbols(houses: Houses, query: string): Promise<S
           name: b.name,
           kind: kindOf(b),
           containerName: [b.kind, container].filter(Boolean).join(' in '),
-          location: { uri: houses.shown(uri), range: seen.lines.range(b.head) },
+          location: { uri: houses.shown(uri), range: lines.range(b.head) },
         });
       for (const c of [...b.children, ...b.instructions.flatMap(i => i.block ?? [])]) walk(c, b.name);
     };
-    for (const b of seen.analysis.file.declared.blocks) walk(b, '');
+    for (const b of file.declared.blocks) walk(b, '');
   }
   return found.slice(0, 500);
 }

@@ -55,12 +55,15 @@ export function startServer(connection: Connection, today: () => string = localD
     for (const { uri } of houses.openOnes()) pushing.schedule(uri);
   });
   documents.onDidSave(() => {
-    if (!able.watchFiles) houses.forget();
+    if (able.watchFiles) return;
+    houses.forget();
+    refresh(server, pushing);
   });
   documents.onDidClose(({ document }) => {
     houses.close(document.uri);
     pushing.forget(document.uri);
     if (!able.pullDiagnostics) void connection.sendDiagnostics({ uri: document.uri, diagnostics: [] });
+    for (const { uri } of houses.openOnes()) pushing.schedule(uri);
   });
   connection.onDidChangeWatchedFiles(({ changes }) => {
     for (const { uri } of changes) houses.changed(uri);
@@ -73,7 +76,7 @@ export function startServer(connection: Connection, today: () => string = localD
       items: await diagnosticsOf(seen, able),
     })),
   );
-  connection.onHover(answer(server, 'hover', null, hover));
+  connection.onHover(answer(server, 'hover', null, (seen, params) => hover(seen, params, able)));
   connection.onCodeAction(answer(server, 'code actions', [], (seen, params) => codeActions(seen, params, able)));
 
   connection.onCompletion(

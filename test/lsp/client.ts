@@ -20,7 +20,7 @@ import { Lines } from '../../server/lsp/lines.js';
 import { startServer } from '../../server/lsp/server.js';
 
 export const root = path.resolve(import.meta.dirname, '../..');
-export const TODAY = '2026-03-01';
+const TODAY = '2026-03-01';
 
 /** Capabilities of a client that does everything with pushed findings. */
 export const FULL: ClientCapabilities = {

@@ -71,6 +71,18 @@ describe('hover', () => {
     expect(await hover('80 m2m', 1, other)).toContain('No value');
   });
 
+  test('has no markup for a client that shows text as it is', async () => {
+    const plain = await Client.start({
+      folder: root,
+      capabilities: { textDocument: { hover: { contentFormat: ['plaintext'] } } },
+    });
+    const at = await plain.open('plain.house', SMALL);
+    const found = await plain.ask<Hover>('textDocument/hover', at, { position: plain.at(at, 'circuit c-range') });
+    expect((found.contents as MarkupContent).kind).toBe('plaintext');
+    expect((found.contents as MarkupContent).value).not.toMatch(/\*\*|`/);
+    await plain.stop();
+  });
+
   test('on nothing is nothing', async () => {
     const found = await client.ask('textDocument/hover', uri, { position: { line: 9999, character: 9999 } });
     expect(found).toBeNull();
