@@ -17,5 +17,9 @@ export function codeLenses({ analysis, lines, houses }: Seen): CodeLens[] {
   );
 }
 
-/** `heating.design-load` as a reader says it. */
-const worded = (name: string): string => name.replace(/[.-]/g, ' ');
+/** `heating.design-load` as a reader says it: the domain is left out where the rest speaks for itself. */
+function worded(name: string): string {
+  const [domain, ...rest] = name.split('.');
+  const short = rest.join(' ').replaceAll('-', ' ');
+  return short.includes(' ') ? short : `${domain} ${short}`;
+}

@@ -101,13 +101,36 @@ function blockParts(block: Declared, { house, view }: Pointed, fault: Fault): st
     const at = house?.views.find(v => v.built.declared === (block.kind === 'stage' ? block : undefined));
     return at ? [...parts, headlineText(at, house!, fault)] : parts;
   }
-  const at = house && viewOf(block, house, view);
-  const model = at && modelOf(block, at);
-  if (!model) return [...parts, propertiesText(block)];
-  const named = resultsOfBlock(model, at, fault);
-  if (named.length) parts.push(resultList(named, at, house), worksheetOf(named, at, house, fault));
+  const known = house ? mostKnown(block, house, view, fault) : undefined;
+  if (!known) return [...parts, propertiesText(block)];
+  const { at, named } = known;
+  if (named.length) parts.push(resultList(named, at, house!), worksheetOf(named, at, house!, fault));
   else parts.push(propertiesText(block));
   return parts;
+}
+
+/**
+ * The results of a block in the stage at hand, or in a later one that knows more of them: a circuit is often added before
+ * the load that it is for.
+ */
+function mostKnown(
+  block: Declared,
+  house: AnalyzedHouse,
+  view: StageView | undefined,
+  fault: Fault,
+): { at: StageView; named: Named[] } | undefined {
+  const first = viewOf(block, house, view);
+  if (!first) return undefined;
+  let best: { at: StageView; named: Named[]; count: number } | undefined;
+  for (const at of [first, ...(first.later as StageView[])]) {
+    const model = modelOf(block, at);
+    if (!model) continue;
+    const named = resultsOfBlock(model, at, fault);
+    const count = named.filter(n => 'value' in n.outcome).length;
+    if (!best || count > best.count) best = { at, named, count };
+    if (count === named.length) break;
+  }
+  return best;
 }
 
 function headlineText(view: StageView, house: AnalyzedHouse, fault: Fault): string {
@@ -115,14 +138,20 @@ function headlineText(view: StageView, house: AnalyzedHouse, fault: Fault): stri
 }
 
 function resultList(named: readonly Named[], view: StageView, house: AnalyzedHouse): string {
-  const lines = named.map(n => {
-    const value =
-      'value' in n.outcome
-        ? `**${inBothSystems(n.outcome.value, n.result.dimension, house.currency)}**`
-        : `withheld: ${n.outcome.withheld}`;
-    return `- ${n.name}: ${value}`;
-  });
-  return [view.stage ? `After stage ${view.name}:` : 'The house today:', '', ...lines].join('\n');
+  const lines = named.flatMap(({ name, result, outcome }) =>
+    'value' in outcome ? [`- ${name}: **${inBothSystems(outcome.value, result.dimension, house.currency)}**`] : [],
+  );
+  return [view.stage ? `After stage ${view.name}:` : 'The house today:', '', ...lines, ...withheldList(named)].join(
+    '\n',
+  );
+}
+
+/** Why results are missing, each reason once. */
+function withheldList(named: readonly Named[]): string[] {
+  const byReason = new Map<string, string[]>();
+  for (const { name, outcome } of named)
+    if ('withheld' in outcome) byReason.set(outcome.withheld, [...(byReason.get(outcome.withheld) ?? []), name]);
+  return [...byReason].map(([reason, names]) => `- withheld, ${reason}: ${names.join(', ')}`);
 }
 
 /** A library block has no results of its own: what it says is shown. */

@@ -55,7 +55,8 @@ function ofBlock(b: Declared, into: Coloured[]): void {
   }
 }
 
-const WORDS = new Set<Property['is']>(['choice', 'flag', 'currency', 'month-day']);
+/** Values that are one word with a meaning of its own; a reference is one where it is a word that stands for itself. */
+const WORDS = new Set<Property['is']>(['choice', 'flag', 'currency', 'month-day', 'reference']);
 
 function ofProperties(
   given: Declared['properties'],

@@ -38,6 +38,19 @@ describe('hover', () => {
     expect(text).toContain('**Worksheet**');
   });
 
+  test('on a circuit added before its load speaks of the stage that has the load', async () => {
+    const at = await client.open('tamarack/tamarack.house');
+    const text = await hover('circuit c-strip', 0, at);
+    expect(text).toContain('After stage heat-and-water:');
+    expect(text).toMatch(/c-strip\.load: \*\*41\.7 A\*\*/);
+  });
+
+  test('on what is not known says why, each reason once', async () => {
+    const other = await client.open('idle.house', SMALL.replace('load range like range-12kw { on: c-range }', ''));
+    const text = await hover('circuit c-range', 0, other);
+    expect(text.match(/no load names/g)?.length).toBe(1);
+  });
+
   test('on a name gives the block that it means, also in the built-in library', async () => {
     expect(await hover('on: c-range', 4)).toContain('**circuit c-range**');
     expect(await hover('like range-12kw', 6)).toContain('**load range-12kw**');
