@@ -5,16 +5,7 @@ export class Lines {
   private readonly starts: readonly number[];
 
   constructor(readonly text: string) {
-    const starts = [0];
-    for (let i = 0; i < text.length; i++) {
-      const c = text.charCodeAt(i);
-      if (c === LF || (c === CR && text.charCodeAt(i + 1) !== LF)) starts.push(i + 1);
-    }
-    this.starts = starts;
-  }
-
-  get count(): number {
-    return this.starts.length;
+    this.starts = startsOf(text);
   }
 
   position(offset: number): Position {
@@ -46,6 +37,15 @@ export class Lines {
   span({ start, end }: Range): { from: number; to: number } {
     return { from: this.offset(start), to: this.offset(end) };
   }
+}
+
+/** Offset of the first character of each line. */
+function startsOf(text: string): number[] {
+  const starts = [0];
+  if (!text.includes('\r'))
+    for (let at = text.indexOf('\n'); at >= 0; at = text.indexOf('\n', at + 1)) starts.push(at + 1);
+  else for (const end of text.matchAll(/\r\n|\n|\r/g)) starts.push(end.index + end[0].length);
+  return starts;
 }
 
 const LF = 10;
