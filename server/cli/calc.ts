@@ -10,11 +10,12 @@ import { analyzed, shownPaths, type Analyzed } from './analyses.js';
 import { EXIT, WrongUse } from './exit.js';
 import { Faults } from './faults.js';
 import { readInputs } from './inputs.js';
+import type { CALC_FORMATS } from './options.js';
 import { complainOfUnread, deliver, type Delivery } from './output.js';
 import type { Terminal } from './terminal.js';
 
 export interface CalcOptions extends Delivery {
-  readonly format: 'table' | 'json' | 'csv';
+  readonly format: (typeof CALC_FORMATS)[number];
   readonly units?: UnitSystem;
   readonly stage?: readonly string[];
   readonly result?: readonly string[];

@@ -7,11 +7,9 @@ import { analyzed, shownPaths, textsOf } from './analyses.js';
 import { EXIT } from './exit.js';
 import { Faults } from './faults.js';
 import { readInputs } from './inputs.js';
+import { FAIL_ON, type CHECK_FORMATS } from './options.js';
 import { complainOfUnread, deliver, type Delivery } from './output.js';
 import type { Terminal } from './terminal.js';
-
-export const CHECK_FORMATS = ['text', 'json'] as const;
-export const FAIL_ON = ['error', 'warning', 'info'] as const;
 
 export interface CheckOptions extends Delivery {
   readonly format: (typeof CHECK_FORMATS)[number];

@@ -28,7 +28,7 @@ export interface Inputs {
   readonly unread: readonly Unread[];
 }
 
-export const HOUSE = '.house';
+const HOUSE = '.house';
 const STANDARD_INPUT = '-';
 const GLOB = /[*?[\]{}]|!\(/;
 

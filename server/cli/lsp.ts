@@ -10,6 +10,8 @@ export function lsp(): Promise<never> {
   if (!existsSync(server)) throw new WrongUse(`the language server is missing from this installation: ${server}`);
   // Node's own streams are the default of the server: the word only makes it certain.
   if (!process.argv.includes('--stdio')) process.argv.push('--stdio');
+  // From here on it is the server that judges its faults.
+  process.removeAllListeners('uncaughtException');
   createRequire(import.meta.url)(server);
   return new Promise(() => undefined);
 }

@@ -6,6 +6,7 @@ import type { ExplainOptions } from './explain.js';
 import type { FormatOptions } from './format.js';
 import { EXIT, WrongUse } from './exit.js';
 import { Faults } from './faults.js';
+import { CALC_FORMATS, CHECK_FORMATS, FAIL_ON, UNITS } from './options.js';
 import type { Terminal } from './terminal.js';
 
 /** Follows a command line; the exit code. Commands are loaded when they are called for. */
@@ -48,10 +49,8 @@ function commands(terminal: Terminal, done: (exit: number) => void): Command {
     .command('check')
     .description('tell what is wrong with houses: their writing, their heat, air, circuits, service and plan')
     .argument('[paths...]', 'files, folders, patterns, or - for standard input (default: the current folder)')
-    .addOption(choice('--format <format>', 'how findings are written', ['text', 'json'], 'text'))
-    .addOption(
-      choice('--fail-on <severity>', 'exit with 1 from this severity on', ['error', 'warning', 'info'], 'error'),
-    )
+    .addOption(choice('--format <format>', 'how findings are written', CHECK_FORMATS, 'text'))
+    .addOption(choice('--fail-on <severity>', 'exit with 1 from this severity on', FAIL_ON, 'error'))
     .option('--date <date>', 'the day that counts as today, as YYYY-MM-DD', date)
     .option('--output <file>', 'write to a file and print the count alone')
     .option('--stdin-filename <file>', 'the name of what comes by standard input')
@@ -72,10 +71,8 @@ function commands(terminal: Terminal, done: (exit: number) => void): Command {
     .option('--result <pattern>', 'results of this name, such as heating.* or main.*; may be repeated', gathered)
     .option('--all', 'every result, not the headline ones alone')
     .option('--worksheet', 'print how each result is computed, with its sources')
-    .addOption(choice('--format <format>', 'how results are written', ['table', 'json', 'csv'], 'table'))
-    .addOption(
-      new Option('--units <system>', 'units of the results (default: as the project says)').choices(['si', 'ip']),
-    )
+    .addOption(choice('--format <format>', 'how results are written', CALC_FORMATS, 'table'))
+    .addOption(new Option('--units <system>', 'units of the results (default: as the project says)').choices(UNITS))
     .option('--date <date>', 'the day that counts as today, as YYYY-MM-DD', date)
     .option('--output <file>', 'write to a file')
     .option('--stdin-filename <file>', 'the name of what comes by standard input')
@@ -110,7 +107,7 @@ function commands(terminal: Terminal, done: (exit: number) => void): Command {
     .argument('[words...]', 'such as heat/no-heat, heating.design-load, auxiliary.output, heat strip')
     .option('--in <file>', 'print the worksheet of the result in this house')
     .option('--stage <name>', 'the worksheet of this stage alone; may be repeated', gathered)
-    .addOption(new Option('--units <system>', 'units of the worksheet').choices(['si', 'ip']))
+    .addOption(new Option('--units <system>', 'units of the worksheet').choices(UNITS))
     .addHelpText(
       'after',
       examples('explain', ['service/overloaded', 'EVEMS', 'heating.worst-margin --in house.house --stage heat']),

@@ -1,4 +1,5 @@
 import { coloured, plain, type Paint } from '../report/paint.js';
+import { EXIT } from './exit.js';
 
 /** All that a command sees of the world around it besides files: tests hand in their own. */
 export interface Terminal {
@@ -51,9 +52,11 @@ function wantsColour(isTerminal: boolean | undefined, env: NodeJS.ProcessEnv): b
 
 /** The reader of a pipe may have seen enough; that is no fault, and what is still written goes nowhere. */
 function dropWhenClosed(error: NodeJS.ErrnoException): void {
-  if (error.code !== 'EPIPE') throw error;
+  if (error.code === 'EPIPE') return;
+  process.stderr.write(`wattwright: the output cannot be written: ${error.message}\n`);
+  process.exit(EXIT.wrongUse);
 }
 
 /** The day where the person is, not that of Greenwich. */
-export const dateOf = (d: Date): string =>
+const dateOf = (d: Date): string =>
   [d.getFullYear(), d.getMonth() + 1, d.getDate()].map(n => String(n).padStart(2, '0')).join('-');

@@ -25,9 +25,6 @@ export interface Told {
   readonly someStages: readonly string[];
 }
 
-/** What a writer makes of them. */
-export type FindingsWriter = (run: Findings) => string;
-
 /** Gathers the findings of several analyses; what two houses find in the library that they share is told once. */
 export function gather(
   analyses: readonly Analysis[],

@@ -1,5 +1,5 @@
 import { spawn, spawnSync } from 'node:child_process';
-import { copyFileSync, existsSync, readdirSync, readFileSync } from 'node:fs';
+import { closeSync, copyFileSync, existsSync, openSync, readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { CLEAN, FAULTY, folderOf, ROOT } from './harness.js';
@@ -51,6 +51,18 @@ describe('the program as it is shipped', () => {
     const status = await new Promise(resolve => child.on('close', resolve));
     expect(err.replace(/^.*wattwright check .* tells them\n/gm, '')).toBe('');
     expect(status).toBe(0);
+  });
+
+  it.runIf(process.platform === 'linux')('does not call it clean when its output is lost', () => {
+    const full = openSync('/dev/full', 'w');
+    const { status, stderr } = spawnSync(process.execPath, [CLI, 'check', 'samples/start'], {
+      encoding: 'utf8',
+      cwd: ROOT,
+      stdio: ['ignore', full, 'pipe'],
+    });
+    closeSync(full);
+    expect(status).toBe(2);
+    expect(stderr).toContain('wattwright: the output cannot be written: ');
   });
 
   it('runs the same without what was compiled before', () => {

@@ -7,7 +7,7 @@ import type { Terminal } from '../../server/cli/terminal.js';
 import { plain } from '../../server/report/paint.js';
 
 export const ROOT = path.resolve(import.meta.dirname, '../..');
-export const TODAY = '2026-06-01';
+const TODAY = '2026-06-01';
 
 export interface Ran {
   readonly exit: number;

@@ -45,7 +45,7 @@ export function pages(): Map<string, Page> {
   );
 }
 
-export function pageOf(code: string, text: string): Page {
+function pageOf(code: string, text: string): Page {
   const [head, ...sections] = text.split(/^## /m);
   const named = new Map(sections.map(s => [s.slice(0, s.indexOf('\n')).trim(), s] as const));
   return {
@@ -78,7 +78,7 @@ function exampleOf(section: string): Example {
 }
 
 const FOLDER = 'file:///pages/plans';
-export const TODAY = '2026-06-01';
+const TODAY = '2026-06-01';
 
 /** The findings of an example: those of the checked file and of the files it imports. A fault of ours is thrown. */
 export async function analyze(files: ReadonlyMap<string, string>): Promise<Analysis> {
