@@ -76,7 +76,7 @@ function inStages({ stages }: Finding, { houses }: Analysis): string {
   return ` [in ${names.length > 3 ? `${names.slice(0, 2).join(', ')} and ${names.length - 2} more` : names.join(', ')}]`;
 }
 
-/** When the last analysis took long, the next one waits until the typing pauses, but never longer than this, in ms. */
+/** When the last analysis took long, the next one waits until the typing pauses, but no longer than this in ms, or twice as long as it took. */
 const LONGEST_WAIT = 400;
 
 /** Pushes findings after every change to clients that do not ask for them; a burst of edits is judged in its last state. */
@@ -97,7 +97,7 @@ export class Pushing {
     const since = before?.since ?? Date.now();
     const took = this.took.get(uri) ?? 0;
     const pause = took < 25 ? 0 : Math.min(took / 3, 120);
-    const left = Math.max(0, Math.min(pause, LONGEST_WAIT - (Date.now() - since)));
+    const left = Math.max(0, Math.min(pause, Math.max(LONGEST_WAIT, 2 * took) - (Date.now() - since)));
     const run = () => {
       this.waiting.delete(uri);
       void this.run(uri);
