@@ -19,7 +19,11 @@ export async function run(args: readonly string[], terminal: Terminal): Promise<
     await program.parseAsync(args, { from: 'user' });
     return exit;
   } catch (error) {
-    if (error instanceof CommanderError) return error.exitCode === 0 ? EXIT.clean : EXIT.wrongUse;
+    if (error instanceof CommanderError) {
+      if (error.code === 'commander.unknownCommand' && /[./]/.test(args[0]))
+        terminal.complain(`To check it: wattwright check ${args[0]}\n`);
+      return error.exitCode === 0 ? EXIT.clean : EXIT.wrongUse;
+    }
     if (error instanceof WrongUse) {
       terminal.complain(`wattwright: ${error.message}\n`);
       return EXIT.wrongUse;

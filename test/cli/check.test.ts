@@ -130,6 +130,7 @@ describe('the exit code', () => {
     expect(await tell('check', '--date', '2026-02-30')).toContain('YYYY-MM-DD');
     expect(await tell('check', '--fail-on', 'never')).toContain('Allowed choices are error, warning, info');
     expect(await tell('check', 'samples/start', '--output', 'no/such/folder/x.txt')).toContain('cannot be written');
+    expect(await tell('plans/a.house')).toContain('To check it: wattwright check plans/a.house');
     expect(await tell()).toContain('Usage: wattwright');
   });
 });

@@ -46,6 +46,14 @@ it('tells every result, finding and dimension', () => {
   for (const name of Object.keys(dimensions)) expect(units).toContain(`| ${name} |`);
 });
 
+it('tells every command with its options', () => {
+  const commands = page('commands.md');
+  for (const name of ['check', 'calc', 'format', 'explain', 'lsp'])
+    expect(commands).toContain(`Usage: wattwright ${name} `);
+  for (const option of ['--fail-on <severity>', '--worksheet', '--check', '--in <file>'])
+    expect(commands).toContain(option);
+});
+
 it('has no link that leads nowhere', () => {
   const files = readdirSync(MANUAL, { recursive: true, encoding: 'utf8' }).filter(f => f.endsWith('.md'));
   expect(files.length).toBeGreaterThan(100);
