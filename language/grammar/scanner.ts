@@ -11,8 +11,8 @@ export interface Scan {
   readonly comments: Token[];
 }
 
-/** More tokens than this are not read: a house of 15,000 lines has fewer. */
-export const MOST_TOKENS = 200_000;
+/** More tokens than this are not read: a house of 10,000 lines has fewer. */
+export const MOST_TOKENS = 120_000;
 
 /** Letters beyond the alphabet of names are taken with the word, which is then judged as a whole. */
 const LETTER =
