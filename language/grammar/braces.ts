@@ -22,7 +22,7 @@ export interface Braced {
  */
 export function mendBraces(tokens: readonly Token[], types: TokenTypes, problems: Problems): Braced {
   for (const [i, token] of tokens.entries()) {
-    if (kindOf(token) === '{' && !headBefore(tokens, i)) retype(token, types['JUNK']!);
+    if (kindOf(token) === '{' && !headBefore(tokens, i)) retype(token, types['JUNK']);
   }
   let balance = 0;
   let lowest = 0;
@@ -43,7 +43,7 @@ export function mendBraces(tokens: readonly Token[], types: TokenTypes, problems
 
 /** A brace that is left out makes doubtful what stands beside it on its line. */
 function around(tokens: readonly Token[], at: number): Span {
-  const token = tokens[at]!;
+  const token = tokens[at];
   const [before, next] = [tokens[at - 1], tokens[at + 1]];
   return {
     from: before && !opensLine(token, before) ? before.startOffset : token.startOffset,
@@ -58,7 +58,7 @@ const ENDS: ReadonlySet<string> = new Set(['}', ',']);
  * counts is that its statement begins like a block. A value is followed by no brace, unless a line break is missing.
  */
 function headBefore(tokens: readonly Token[], at: number): Token | undefined {
-  if (at === 0 || kindOf(tokens[at - 1]!) === '{' || isPartOfWord(tokens, at) || splitsHeader(tokens, at))
+  if (at === 0 || kindOf(tokens[at - 1]) === '{' || isPartOfWord(tokens, at) || splitsHeader(tokens, at))
     return undefined;
   const start = statementBefore(tokens, at);
   if (at - start >= LONGEST_HEADER) return undefined;
@@ -69,17 +69,17 @@ function headBefore(tokens: readonly Token[], at: number): Token | undefined {
 
 /** True when the statement at `start` is a header's rest, torn off by a stray brace, comma or line break. */
 function isTornFrom(tokens: readonly Token[], start: number): boolean {
-  const [token, before] = [tokens[start]!, tokens[start - 1]!];
+  const [token, before] = [tokens[start], tokens[start - 1]];
   if (!opensLine(token, before)) return kindOf(before) === '}' || kindOf(before) === ',';
   return headerBefore(tokens, start) !== undefined;
 }
 
 function headFrom(tokens: readonly Token[], start: number, at: number): Token | undefined {
   for (let i = start; i < at; i++) {
-    const kind = kindOf(tokens[i]!);
+    const kind = kindOf(tokens[i]);
     if (kind === 'ID' || kind === 'add' || kind === 'change') return tokens[i];
     if (kind === 'KEY') return headBehindValue(tokens, i, at);
-    if (kind === 'UNIT' && NAME.test(tokens[i]!.image)) return tokens[i];
+    if (kind === 'UNIT' && NAME.test(tokens[i].image)) return tokens[i];
     if (INSTRUCTIONS.has(kind)) return undefined;
   }
   return undefined;
@@ -88,10 +88,10 @@ function headFrom(tokens: readonly Token[], start: number, at: number): Token | 
 /** Index of the token that opens the statement which ends before `at`. */
 function statementBefore(tokens: readonly Token[], at: number): number {
   let i = at - 1;
-  if (i > 0 && kindOf(tokens[i]!) === '}') i--;
+  if (i > 0 && kindOf(tokens[i]) === '}') i--;
   for (const last = Math.max(0, at - LONGEST_HEADER); i > last; i--) {
-    const token = tokens[i]!;
-    const before = tokens[i - 1]!;
+    const token = tokens[i];
+    const before = tokens[i - 1];
     if (OPENERS.has(kindOf(before)) || (opensLine(token, before) && !continuesHeader(token))) break;
   }
   return Math.max(0, i);
@@ -104,11 +104,10 @@ const OPENERS: ReadonlySet<string> = new Set(['{', '}', ',']);
 
 /** `con{ductor: awg-8` and `breaker{: 60 A`: a brace in the middle of a member. */
 function isPartOfWord(tokens: readonly Token[], at: number): boolean {
-  const [before, next] = [tokens[at - 1]!, tokens[at + 1]];
-  if (endOf(before) !== tokens[at]!.startOffset || !next) return false;
+  const [before, next] = [tokens[at - 1], tokens[at + 1]];
+  if (endOf(before) !== tokens[at].startOffset || !next) return false;
   return (
-    next.startOffset === endOf(tokens[at]!) &&
-    [':', ',', ')', ']', 'KEY', 'ID', 'UNIT', 'NUMBER'].includes(kindOf(next))
+    next.startOffset === endOf(tokens[at]) && [':', ',', ')', ']', 'KEY', 'ID', 'UNIT', 'NUMBER'].includes(kindOf(next))
   );
 }
 
@@ -118,8 +117,8 @@ function splitsHeader(tokens: readonly Token[], at: number): boolean {
   if (next && kindOf(next) === '{' && !opensLine(next, tokens[at])) return true;
   if (!next || opensLine(next, tokens[at]) || !CONTINUES.has(kindOf(next))) return false;
   for (let i = at + 2; i < tokens.length && i < at + LONGEST_HEADER; i++) {
-    const kind = kindOf(tokens[i]!);
-    if (opensLine(tokens[i]!, tokens[i - 1]) || kind === 'KEY') return false;
+    const kind = kindOf(tokens[i]);
+    if (opensLine(tokens[i], tokens[i - 1]) || kind === 'KEY') return false;
     if (kind === '{') return true;
   }
   return false;
@@ -127,15 +126,15 @@ function splitsHeader(tokens: readonly Token[], at: number): boolean {
 
 /** The head of a block in a statement that began as the property at `key`: `ducts: {`, or a missing line break before it. */
 function headBehindValue(tokens: readonly Token[], key: number, at: number): Token | undefined {
-  if (opensLine(tokens[at]!, tokens[at - 1])) return undefined;
+  if (opensLine(tokens[at], tokens[at - 1])) return undefined;
   const head = hasBodyBehind(tokens, at) ? tokens[key] : undefined;
   for (let i = at - 1; i > key; i--) {
-    const kind = kindOf(tokens[i]!);
+    const kind = kindOf(tokens[i]);
     if (kind === 'add' || kind === 'change') return tokens[i];
     if (kind === 'UNIT') return opensLikeBlock(tokens, i, at) ? tokens[i] : undefined;
-    if (kind === ':') return i + 2 < at && kindOf(tokens[i + 2]!) === 'ID' ? tokens[i + 2] : head;
+    if (kind === ':') return i + 2 < at && kindOf(tokens[i + 2]) === 'ID' ? tokens[i + 2] : head;
     if (!HEADER_PARTS.has(kind))
-      return i + 1 < at && kindOf(tokens[i + 1]!) === 'ID' && kind !== '±' ? tokens[i + 1] : undefined;
+      return i + 1 < at && kindOf(tokens[i + 1]) === 'ID' && kind !== '±' ? tokens[i + 1] : undefined;
   }
   return undefined;
 }
@@ -145,13 +144,13 @@ const NAME = /^[a-z][a-z-]{2,}$/;
 
 /** A word behind a number is its unit, unless a name and a brace follow, or a brace and a body. */
 function opensLikeBlock(tokens: readonly Token[], i: number, at: number): boolean {
-  if (!NAME.test(tokens[i]!.image)) return false;
-  return i + 1 < at ? kindOf(tokens[i + 1]!) === 'ID' : hasBodyBehind(tokens, at);
+  if (!NAME.test(tokens[i].image)) return false;
+  return i + 1 < at ? kindOf(tokens[i + 1]) === 'ID' : hasBodyBehind(tokens, at);
 }
 
 /** True when what follows the brace at `at` is the body of a block: a member, or a line further in. */
 function hasBodyBehind(tokens: readonly Token[], at: number): boolean {
-  const [brace, next] = [tokens[at]!, tokens[at + 1]];
+  const [brace, next] = [tokens[at], tokens[at + 1]];
   if (!next) return false;
   if (!opensLine(next, brace)) {
     const behind = tokens[at + 2];
@@ -160,8 +159,8 @@ function hasBodyBehind(tokens: readonly Token[], at: number): boolean {
     return opens || ['KEY', '}', 'add', 'change'].includes(kindOf(next));
   }
   let first = at;
-  while (first > 0 && !opensLine(tokens[first]!, tokens[first - 1])) first--;
-  return next.startColumn! > tokens[first]!.startColumn!;
+  while (first > 0 && !opensLine(tokens[first], tokens[first - 1])) first--;
+  return next.startColumn! > tokens[first].startColumn!;
 }
 
 interface OpenBlock {
@@ -217,9 +216,9 @@ class Mender {
   private openHeader(i: number): void {
     const head = headerBefore(this.tokens, i);
     if (!head) return;
-    const last = this.tokens[i - 1]!;
+    const last = this.tokens[i - 1];
     this.extra--;
-    const brace = mark(this.types['{']!, '', last);
+    const brace = mark(this.types['{'], '', last);
     this.out.push(brace);
     this.stack.push({ token: brace, indent: this.indent });
     const replace = [{ title: 'Open the block', from: endOf(last), to: endOf(last), text: ' {' }];
@@ -229,7 +228,7 @@ class Mender {
 
   private close(): void {
     const { token } = this.stack.pop()!;
-    this.out.push(mark(this.types['}']!, '', this.out.at(-1)));
+    this.out.push(mark(this.types['}'], '', this.out.at(-1)));
     const message = 'The block that opens here is not closed: a } is missing.';
     this.problems.add({ code: 'syntax/not-closed', message, from: token.startOffset, to: endOf(token) }, 'none');
   }
@@ -259,12 +258,8 @@ class Mender {
   private isSurplus(i: number, token: Token): boolean {
     const opened = this.stack.filter(block => block.token.startLine === token.startLine).length;
     let closing = 1;
-    for (
-      let k = i + 1;
-      k < this.tokens.length && k < i + LINE && !opensLine(this.tokens[k]!, this.tokens[k - 1]);
-      k++
-    ) {
-      const kind = kindOf(this.tokens[k]!);
+    for (let k = i + 1; k < this.tokens.length && k < i + LINE && !opensLine(this.tokens[k], this.tokens[k - 1]); k++) {
+      const kind = kindOf(this.tokens[k]);
       if (kind === '}') closing++;
       else if (kind === '{') closing--;
     }
@@ -275,7 +270,7 @@ class Mender {
 /** The head of a header without brace that ends right before the token at `i`. */
 function headerBefore(tokens: readonly Token[], i: number): Token | undefined {
   const start = statementBefore(tokens, i);
-  const head = tokens[start]!;
+  const head = tokens[start];
   const isHeader = tokens.slice(start + 1, i).every(token => HEADER_PARTS.has(kindOf(token)));
   return isHeader && ['ID', 'add', 'change'].includes(kindOf(head)) ? head : undefined;
 }

@@ -1,3 +1,4 @@
+import { JOINS } from './lines.js';
 import { parse, type Syntax } from './parse.js';
 import { endOf, INSTRUCTIONS, kindOf, type Token } from './tokens.js';
 
@@ -185,7 +186,7 @@ class Replay {
   }
 
   private property(): string | undefined {
-    return this.opener() === 'KEY' ? this.statement[0]!.image : undefined;
+    return this.opener() === 'KEY' ? this.statement[0].image : undefined;
   }
 
   private isNewLine(line: number): boolean {
@@ -237,5 +238,4 @@ class Replay {
   }
 }
 
-const JOINS: ReadonlySet<string> = new Set([':', '+', '*', '/', 'MINUS', '..', '±', 'BOUND', 'table']);
 const KEYWORDS: ReadonlySet<string> = new Set(['like', 'from', 'in', 'because', 'until', ...INSTRUCTIONS]);

@@ -1,4 +1,5 @@
 import { DEEPEST_BLOCK, HEADER_PARTS, mendBraces } from './braces.js';
+import { closesOnLine, continuesValue, lineHasMember, OPERATORS } from './lines.js';
 import type { Problems, Replacement, Span, SyntaxCode } from './problems.js';
 import { compound, junk } from './slips.js';
 import { endOf, INSTRUCTIONS, kindOf, mark, opensLine, retype, shown, type Token, type TokenTypes } from './tokens.js';
@@ -6,8 +7,6 @@ import { endOf, INSTRUCTIONS, kindOf, mark, opensLine, retype, shown, type Token
 /** Brackets deeper than this, and statements with more operators than this, are not read. */
 const DEEPEST_BRACKET = 40;
 const MOST_OPERATORS = 200;
-/** How many tokens of a line are looked at to see whether it can stand inside brackets. */
-const LOOK_AHEAD = 40;
 
 type Role = 'group' | 'list' | 'rows' | 'head' | 'file-head';
 interface Bracket {
@@ -49,7 +48,7 @@ class MemberPass {
       if (!this.step(i, token)) break;
     }
     this.finish();
-    for (const level of this.levels) if (level === 'block') this.out.push(mark(this.types['}']!, '', this.out.at(-1)));
+    for (const level of this.levels) if (level === 'block') this.out.push(mark(this.types['}'], '', this.out.at(-1)));
     return this.out;
   }
 
@@ -72,11 +71,11 @@ class MemberPass {
     const newLine = opensLine(token, previous);
     if (this.heads.has(token)) return true;
     if (this.awaitsBrace()) return false;
-    if (kind === 'KEY') return !(this.brackets.length && !newLine && this.closesOnLine(i));
+    if (kind === 'KEY') return !(this.brackets.length && !newLine && closesOnLine(this.tokens, i));
     if (INSTRUCTIONS.has(kind)) return newLine || !this.brackets.length;
     if (kind !== 'ID') return false;
-    if (this.brackets.length) return newLine && this.lineHasMember(i);
-    return newLine || ['{', '}', ','].includes(kindOf(previous!));
+    if (this.brackets.length) return newLine && lineHasMember(this.tokens, i);
+    return newLine || ['{', '}', ','].includes(kindOf(previous));
   }
 
   private begin(i: number, token: Token, kind: string): void {
@@ -90,7 +89,7 @@ class MemberPass {
     if (kind === 'KEY') this.state = 'value';
     else if (kind === 'import' && this.levels.length) return this.nestedImport(token);
     else this.state = kind === 'add' || kind === 'change' || !INSTRUCTIONS.has(kind) ? 'header' : 'instruction';
-    this.out.push(this.state === 'header' && !INSTRUCTIONS.has(kind) ? retype(token, this.types['HEAD']!) : token);
+    this.out.push(this.state === 'header' && !INSTRUCTIONS.has(kind) ? retype(token, this.types['HEAD']) : token);
     this.want(i, token, kind);
   }
 
@@ -132,7 +131,8 @@ class MemberPass {
       return junk(this.problems, token, this.reach(i));
     if (kind === 'JUNK') return;
     if (this.brackets.length) return this.inBrackets(i, token, kind);
-    if (this.state === 'value' && opensLine(token, this.tokens[i - 1]) && !this.continues(i, kind)) this.finish();
+    if (this.state === 'value' && opensLine(token, this.tokens[i - 1]) && !continuesValue(this.tokens, i))
+      this.finish();
     if (this.state === 'value') this.inValue(i, token, kind);
     else if (this.state === 'header') this.inHeader(i, token, kind);
     else if (this.state === 'instruction' && INSTRUCTION_PARTS.has(kind)) this.keep(i, token, kind);
@@ -144,7 +144,7 @@ class MemberPass {
     else if (HEADER_PARTS.has(kind)) this.keep(i, token, kind);
     else if (kind === ':')
       this.drop(i, 'A block is opened by {, without a colon.', { title: 'Remove the colon', text: '' });
-    else if (kind === 'KEY') this.inHeader(i, retype(token, this.types['ID']!), 'ID');
+    else if (kind === 'KEY') this.inHeader(i, retype(token, this.types['ID']), 'ID');
     else if (VALUE_OPENERS.has(kind) && this.mendColon(i, token)) this.inValue(i, token, kind);
     else this.drop(i, this.misplaced(token, kind));
   }
@@ -162,14 +162,14 @@ class MemberPass {
     const message = `A colon is missing behind ${shown(head)}.`;
     const replace = [{ title: 'Write a colon', from, to: equals ? this.blanksBehind(i) : to, text }];
     this.problems.add({ code: 'syntax/missing', message, from: head.startOffset, to: endOf(head), replace });
-    retype(head, this.types['KEY']!);
-    this.out.push(mark(this.types[':']!, '', head));
+    retype(head, this.types['KEY']);
+    this.out.push(mark(this.types[':'], '', head));
     this.state = 'value';
     return true;
   }
 
   private blanksBehind(i: number): number {
-    const token = this.tokens[i]!;
+    const token = this.tokens[i];
     const next = this.tokens[i + 1];
     return next && !opensLine(next, token) ? next.startOffset : endOf(token);
   }
@@ -188,7 +188,7 @@ class MemberPass {
     const role = this.brackets.at(-1)!.role;
     if (kind === ')' || kind === ']') return this.closeBracket(i, token, kind);
     if (kind === ':') return this.drop(i, 'A colon stands behind the name of a property only.');
-    if (kind === 'KEY') kind = kindOf(retype(token, this.types['ID']!));
+    if (kind === 'KEY') kind = kindOf(retype(token, this.types['ID']));
     if (role === 'rows') return this.inRow(i, token, kind);
     if (role === 'head' || role === 'file-head') return this.inHead(i, token, kind);
     this.inValue(i, token, kind);
@@ -207,16 +207,16 @@ class MemberPass {
   }
 
   private inRow(i: number, token: Token, kind: string): void {
-    const previous = this.tokens[i - 1]!;
+    const previous = this.tokens[i - 1];
     if (opensLine(token, previous) || this.out.at(-1) === this.brackets.at(-1)!.token) {
-      this.out.push(mark(this.types['ROW']!, '', previous));
+      this.out.push(mark(this.types['ROW'], '', previous));
     }
     const isWord = /^[A-Za-z][A-Za-z0-9-]*$/.test(token.image);
     if (CELLS.has(kind)) this.out.push(token);
-    else if (kind === 'MINUS') this.out.push(this.isSign(i, token) ? token : retype(token, this.types['UNKNOWN']!));
+    else if (kind === 'MINUS') this.out.push(this.isSign(i, token) ? token : retype(token, this.types['UNKNOWN']));
     else if (kind === ',')
       this.drop(i, 'The cells of a row are separated by blanks.', { title: 'Write a blank', text: ' ' });
-    else if (isWord && kind !== 'BOUND') this.out.push(retype(token, this.types['ID']!));
+    else if (isWord && kind !== 'BOUND') this.out.push(retype(token, this.types['ID']));
     else if (kind === 'UNIT')
       this.drop(i, 'A unit stands once, in the head of its column.', undefined, 'syntax/unit-place');
     else this.drop(i, 'In a table stand numbers, dates, times, texts and names, or - for what is not known.');
@@ -241,7 +241,7 @@ class MemberPass {
     const beforeKind = before ? kindOf(before) : '';
     if (kind === '[') return beforeKind === 'table' || (beforeKind === ')' && this.closedHead) ? 'rows' : 'list';
     if (beforeKind === 'table') return 'head';
-    return beforeKind === 'STRING' && i > 1 && kindOf(this.tokens[i - 2]!) === 'ID' ? 'file-head' : 'group';
+    return beforeKind === 'STRING' && i > 1 && kindOf(this.tokens[i - 2]) === 'ID' ? 'file-head' : 'group';
   }
 
   private closeBracket(i: number, token: Token, kind: string): void {
@@ -265,7 +265,7 @@ class MemberPass {
       const { token, role } = this.brackets.pop()!;
       const last = this.out.at(-1)!;
       const closing = kindOf(token) === '(' ? ')' : ']';
-      this.out.push(mark(this.types[closing]!, '', last));
+      this.out.push(mark(this.types[closing], '', last));
       const replace = [{ title: `Write ${closing}`, from: endOf(last), to: endOf(last), text: closing }];
       const message = `This ${kindOf(token)} is not closed: a ${closing} is missing.`;
       this.problems.add({ code: 'syntax/not-closed', message, from: token.startOffset, to: endOf(token), replace });
@@ -279,7 +279,7 @@ class MemberPass {
     this.closeTo(0);
     const last = this.out.at(-1)!;
     if (this.state === 'value' && kindOf(last) === ':' && this.head) this.tellMissingValue(this.head, last);
-    if (this.state !== 'skipped' || this.head) this.out.push(mark(this.types['END']!, '', last));
+    if (this.state !== 'skipped' || this.head) this.out.push(mark(this.types['END'], '', last));
     this.state = 'between';
     this.head = undefined;
   }
@@ -309,7 +309,7 @@ class MemberPass {
     mend?: { title: string; text: string },
     code: SyntaxCode = 'syntax/unexpected',
   ): void {
-    const token = this.tokens[i]!;
+    const token = this.tokens[i];
     const place = { from: token.startOffset, to: endOf(token) };
     const replace: Replacement[] = mend ? [{ ...mend, ...place }] : [];
     this.problems.add({ code, message, ...place, ...(mend ? { replace } : {}) }, this.reach(i));
@@ -317,7 +317,7 @@ class MemberPass {
 
   /** A token that is left out makes doubtful what it touches: the token before it on its line, else the one behind it. */
   private reach(i: number): Span {
-    const token = this.tokens[i]!;
+    const token = this.tokens[i];
     const previous = this.tokens[i - 1];
     const next = this.tokens[i + 1];
     if (previous && !opensLine(token, previous)) return { from: previous.startOffset, to: endOf(token) };
@@ -373,42 +373,8 @@ class MemberPass {
     if (this.state === 'between') return `${shown(token)} does not belong here: a member begins with a name.`;
     return `${shown(token)} does not belong here.`;
   }
-
-  /** A line with a key or a brace in it, or one that opens with an instruction, cannot stand inside brackets. */
-  private lineHasMember(i: number): boolean {
-    const line = this.tokens[i]!.startLine;
-    for (let k = i; k < this.tokens.length && k < i + LOOK_AHEAD && this.tokens[k]!.startLine === line; k++) {
-      if (['KEY', '{'].includes(kindOf(this.tokens[k]!))) return true;
-    }
-    return false;
-  }
-
-  /** True when the innermost bracket is closed further on in this line, before anything that cannot stand in brackets. */
-  private closesOnLine(i: number): boolean {
-    const line = this.tokens[i]!.startLine;
-    for (let k = i + 1; k < this.tokens.length && k < i + LOOK_AHEAD && this.tokens[k]!.startLine === line; k++) {
-      const kind = kindOf(this.tokens[k]!);
-      if (kind === ']' || kind === ')') return true;
-      if (['KEY', '{', '}', '[', '('].includes(kind)) return false;
-    }
-    return false;
-  }
-
-  /** A value goes on in the next line where the line before ends, or the next begins, with what joins two values. */
-  private continues(i: number, kind: string): boolean {
-    const before = kindOf(this.tokens[i - 1]!);
-    if (JOINS.has(before)) return true;
-    const next = this.tokens[i + 1];
-    const operand = next !== undefined && !opensLine(next, this.tokens[i]) ? kindOf(next) : '';
-    if (kind === '[') return before === ')';
-    if (kind === 'from') return operand === 'ID';
-    return (OPERATORS.has(kind) || kind === '±') && OPERANDS.has(operand);
-  }
 }
 
-const OPERATORS: ReadonlySet<string> = new Set(['+', '*', '/', 'MINUS', '..']);
-const JOINS: ReadonlySet<string> = new Set([...OPERATORS, '±', ':', 'table', 'BOUND']);
-const OPERANDS: ReadonlySet<string> = new Set(['NUMBER', '(', 'DATE', 'TIME']);
 const CELLS: ReadonlySet<string> = new Set(['NUMBER', 'DATE', 'TIME', 'STRING', 'ID']);
 const INSTRUCTION_PARTS: ReadonlySet<string> = new Set(['ID', '/', 'STRING', 'DATE', 'because', 'until']);
 const VALUE_OPENERS: ReadonlySet<string> = new Set(['NUMBER', 'TIME', 'DATE', 'BOUND', 'MINUS', '[', '(', 'table']);

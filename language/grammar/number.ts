@@ -60,7 +60,7 @@ const WRITINGS: readonly (readonly [RegExp, Tell])[] = [
     ([, sign, rest]) =>
       tell(
         `A currency is written as its code behind the number, such as CAD, USD or EUR.`,
-        `${rest} ${CURRENCY[sign!]}`,
+        `${rest} ${CURRENCY[sign]}`,
       ),
   ],
   [/^0[xX]/, ({ input }) => tell('Write a number with decimal digits.', String(Number(input)))],
@@ -104,7 +104,7 @@ const WRITINGS: readonly (readonly [RegExp, Tell])[] = [
     /^\d+(?:[_'’\u00a0\u2009\u202f]\d{3})+(?:\.\d+)?$/,
     ([raw]) => tell('Digits are not grouped.', raw.replace(/[^\d.]/g, '')),
   ],
-  [/^(\d+)\.$/, ([, digits]) => tell('A decimal point has digits behind it.', digits!)],
+  [/^(\d+)\.$/, ([, digits]) => tell('A decimal point has digits behind it.', digits)],
   [/^\d*\.\d*\./, () => tell('A number has one decimal point.')],
   [/^([\d.]+[eE])\u2212(\d+)$/, ([, a, b]) => tell('The exponent is written with a plain minus.', `${a}-${b}`)],
 ];
@@ -121,5 +121,5 @@ function plainDigits(raw: string): string {
 
 function dates([, year, month, day]: RegExpExecArray): string[] {
   if (Number(month) > 12 || Number(day) > 31) return [];
-  return [`${year}-${month!.padStart(2, '0')}-${day!.padStart(2, '0')}`];
+  return [`${year}-${month.padStart(2, '0')}-${day.padStart(2, '0')}`];
 }

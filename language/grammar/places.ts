@@ -52,7 +52,7 @@ export function isBodyDamaged(node: Block | Add | Change): boolean {
 export function docComment(node: AstNode): string | undefined {
   const { comments, text } = syntaxOf(node);
   const { from } = rangeOf(node);
-  const above = comments[firstFrom(comments.length, i => comments[i]!.startOffset >= from) - 1];
+  const above = comments[firstFrom(comments.length, i => comments[i].startOffset >= from) - 1];
   if (!above?.image.startsWith('/**') || !/^[^\S\r\n]*(?:\r\n|\n|\r)?[^\S\r\n]*$/.test(text.slice(endOf(above), from)))
     return undefined;
   const lines = above.image.replace(/^\/\*\*|\*\/$/g, '').split(/\r\n|\n|\r/);
@@ -75,13 +75,13 @@ function syntaxOf(node: AstNode): Syntax {
 /** True when a damaged stretch overlaps a range or, where it is empty, lies at one of its ends. */
 function touches({ damage }: Syntax, { from, to }: Span): boolean {
   const span =
-    damage[firstFrom(damage.length, i => damage[i]!.to > from || (damage[i]!.to === from && damage[i]!.from === from))];
+    damage[firstFrom(damage.length, i => damage[i].to > from || (damage[i].to === from && damage[i].from === from))];
   return span !== undefined && (span.from < to || (span.from === span.to && span.from <= to));
 }
 
 /** True when a damaged stretch has a part strictly between two offsets. */
 function liesWithin(damage: readonly Span[], from: number, to: number): boolean {
-  const span = damage[firstFrom(damage.length, i => damage[i]!.to > from)];
+  const span = damage[firstFrom(damage.length, i => damage[i].to > from)];
   return span !== undefined && span.from < to;
 }
 

@@ -55,7 +55,7 @@ export function steer(parser: LangiumParser, types: TokenTypes): void {
     nodeBuilder.current.content.push(leaf);
     return leaf;
   };
-  const end = types['END']!;
+  const end = types['END'];
   const isEnd = (token: Token) => token.tokenType === end;
   wrapper.attemptInRepetitionRecovery = () => {};
   wrapper.getFollowsForInRuleRecovery = () => [];

@@ -59,7 +59,7 @@ class Scanner {
 
   run(): Scan {
     const { text, tokens, comments } = this;
-    while (this.offset < text.length && tokens.length < MOST_TOKENS) this.step(text[this.offset]!);
+    while (this.offset < text.length && tokens.length < MOST_TOKENS) this.step(text[this.offset]);
     if (this.offset < text.length) slips.tooLong(this.problems, this.offset, text.length);
     return { tokens, comments };
   }
@@ -186,7 +186,7 @@ class Scanner {
   }
 
   private take(name: string, length: number): Token {
-    const tokenType = this.types[name]!;
+    const tokenType = this.types[name];
     const startColumn = this.offset - this.lineStart + 1;
     const token: Token = {
       image: this.text.substring(this.offset, this.offset + length),

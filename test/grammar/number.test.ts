@@ -50,12 +50,12 @@ describe('numbers are read as meant or told, never as another value', () => {
     expect(numberOf(raw)).toMatchObject({ suggestions });
     const { problems } = value(raw);
     expect(problems).toMatchObject([{ code: 'syntax/number', from: 3, to: 3 + raw.length }]);
-    expect((problems[0]!.replace ?? []).map(change => change.text)).toEqual(suggestions);
+    expect((problems[0].replace ?? []).map(change => change.text)).toEqual(suggestions);
   });
 
   test('every offered writing is read without a problem', () => {
     for (const raw of ['6,400', '2,5', '$5', `8'4"`, '7-8', '2026-5-1', '0x10', '1\u00a0000']) {
-      for (const { from, to, text } of value(raw).problems[0]!.replace!) {
+      for (const { from, to, text } of value(raw).problems[0].replace!) {
         const mended = `x: [${`x: ${raw}`.slice(3, from)}${text}${`x: ${raw}`.slice(to)}]\n`;
         expect(parse(mended).problems, mended).toEqual([]);
       }

@@ -74,7 +74,7 @@ describe('a slip stays in its own member', () => {
   test('a damaged header leaves the body alone', () => {
     const { house } = read('  wall # south {\n    area: 3 m2\n  }');
     const wall = house.members[0] as Block;
-    expect([isDamaged(wall), isDamaged(wall.members[0]!), isDamaged(house)]).toEqual([true, false, false]);
+    expect([isDamaged(wall), isDamaged(wall.members[0]), isDamaged(house)]).toEqual([true, false, false]);
   });
 
   test('a bad cell takes its row and its table, no other value', () => {
@@ -106,7 +106,7 @@ describe('every slip is told at its place in plain words, with what mends it', (
   ])('%s', (text, code, mend) => {
     const { problems } = read(`  ${text}`);
     expect(problems[0]).toMatchObject({ code });
-    expect(problems[0]!.replace?.[0]?.text).toBe(mend);
+    expect(problems[0].replace?.[0]?.text).toBe(mend);
     for (const { message } of problems)
       expect(message).not.toMatch(/token|expect|redundant|\b(?:KEY|HEAD|END|ROW|UNIT|NUMBER|MINUS|JUNK)\b/);
   });

@@ -119,12 +119,12 @@ describe('the shapes of the language', () => {
       '/** The south wall.\n *  Brick. */\nwall south {\n  /** Net of windows. */\n  area: 3 m2 // here\n}\n';
     const wall = parse(text).file.members[0] as Block;
     expect(isBlock(wall) && docComment(wall)).toBe('The south wall.\n Brick.');
-    expect(docComment(wall.members[0]!)).toBe('Net of windows.');
-    expect(textOf(wall.members[0]!)).toBe('area: 3 m2');
+    expect(docComment(wall.members[0])).toBe('Net of windows.');
+    expect(textOf(wall.members[0])).toBe('area: 3 m2');
     expect(rangeOf(wall).from).toBe(text.indexOf('wall south'));
     const name = rangeOfProperty(wall, 'name')!;
     expect(text.slice(name.from, name.to)).toBe('south');
-    expect(docComment(parse('/** far */\n\nwall x { }').file.members[0]!)).toBeUndefined();
+    expect(docComment(parse('/** far */\n\nwall x { }').file.members[0])).toBeUndefined();
   });
 
   test('line endings, byte order mark and rare blanks change nothing', () => {

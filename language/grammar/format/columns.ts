@@ -24,7 +24,7 @@ export function alignedCells(lines: readonly (readonly Piece[])[]): Map<Piece, n
   const tables = new Map<number, Cell[][]>();
   for (const line of lines) {
     const table = line[0]?.table;
-    if (!table || line[0]!.kind === ']' || line[0]!.kind === 'COMMENT') continue;
+    if (!table || line[0].kind === ']' || line[0].kind === 'COMMENT') continue;
     const rows = tables.get(table) ?? [];
     rows.push(cellsOf(line.filter(piece => piece.table === table && piece.kind !== 'COMMENT' && piece.kind !== ']')));
     tables.set(table, rows);
@@ -37,9 +37,9 @@ export function alignedCells(lines: readonly (readonly Piece[])[]): Map<Piece, n
 function cellsOf(row: readonly Piece[]): Cell[] {
   const cells: Cell[] = [];
   for (let i = 0; i < row.length; i++) {
-    const first = row[i]!;
+    const first = row[i];
     const signed = first.kind === 'MINUS' && row[i + 1] !== undefined;
-    const text = signed ? first.token.image + row[++i]!.token.image : first.token.image;
+    const text = signed ? first.token.image + row[++i].token.image : first.token.image;
     cells.push({ first, text, isNumber: signed || first.kind === 'NUMBER' || first.kind === 'UNKNOWN' });
   }
   return cells;
@@ -51,7 +51,7 @@ function align(rows: readonly Cell[][], blanks: Map<Piece, number>): void {
   for (const row of rows) {
     let owed = 0;
     for (const [i, cell] of row.entries()) {
-      const { before, behind, isText } = columns[i]!;
+      const { before, behind, isText } = columns[i];
       const lead = isText ? 0 : before - beforePoint(cell.text);
       blanks.set(cell.first, owed + lead + (i ? BETWEEN : 0));
       owed = isText ? before - cell.text.length : behind - (cell.text.length - beforePoint(cell.text));

@@ -44,7 +44,7 @@ function layout(syntax: Syntax): TextChange[] {
   const damaged = damagedLines(syntax);
   const isWhole = hasWholeBraces(syntax);
   const lines = byLine(pieces(syntax));
-  const cells = alignedCells(isWhole ? lines.filter(line => !damaged.has(line[0]!.line)) : []);
+  const cells = alignedCells(isWhole ? lines.filter(line => !damaged.has(line[0].line)) : []);
   const changes: TextChange[] = [];
   const set = (from: number, to: number, wanted: string): void => {
     if (text.slice(from, to) !== wanted) changes.push({ from, to, text: wanted });
@@ -52,7 +52,7 @@ function layout(syntax: Syntax): TextChange[] {
   let end = 0;
   let last: Piece | undefined;
   for (const line of lines) {
-    const first = line[0]!;
+    const first = line[0];
     const free = !damaged.has(first.line) && !(last && damaged.has(last.token.endLine!));
     if (last && last.token.endLine === first.line) {
       if (free) set(last.to, first.from, ' ');
@@ -63,7 +63,7 @@ function layout(syntax: Syntax): TextChange[] {
         set(start, first.from, INDENT.repeat(first.level) + ' '.repeat(cells.get(first) ?? 0));
     }
     for (let i = 1; i < line.length; i++) {
-      const [before, next] = [line[i - 1]!, line[i]!];
+      const [before, next] = [line[i - 1], line[i]];
       const written = text.slice(before.to, next.from);
       const blanks = cells.get(next);
       if (damaged.has(next.line) || (!isWhole && next.table)) continue;
@@ -119,7 +119,7 @@ function damagedLines({ text, problems, damage }: Syntax): Set<number> {
     let high = starts.length;
     while (high - low > 1) {
       const middle = (low + high) >> 1;
-      if (starts[middle]! <= offset) low = middle;
+      if (starts[middle] <= offset) low = middle;
       else high = middle;
     }
     return low + 1;
