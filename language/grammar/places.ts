@@ -1,4 +1,4 @@
-import { type AstNode, type CstNode, GrammarUtils } from 'langium';
+import { type AstNode, AstUtils, type CompositeCstNode, type CstNode, GrammarAST, isCompositeCstNode } from 'langium';
 import type { Add, Block, Change, File } from './generated/ast.js';
 import { syntaxOfFile, type Syntax } from './parse.js';
 import type { Span } from './problems.js';
@@ -10,9 +10,34 @@ export function rangeOf(node: AstNode): Span {
 }
 
 /** Where the value of one property of a node stands, such as its `name`; the `index`-th where there are several. */
-export function rangeOfProperty(node: AstNode, property: string, index?: number): Span | undefined {
-  const found = GrammarUtils.findNodeForProperty(node.$cstNode, property, index);
+export function rangeOfProperty(node: AstNode, property: string, index = 0): Span | undefined {
+  const root = node.$cstNode;
+  if (!root || !isCompositeCstNode(root)) return undefined;
+  let found: CstNode | undefined;
+  let ahead = index;
+  // Asked for every key, name and value at every keystroke, so it stops where it has found: the library's own search makes a list of all.
+  const search = (within: CompositeCstNode): boolean =>
+    within.content.some(part => {
+      if (featureOf(part.grammarSource) !== property)
+        return isCompositeCstNode(part) && part.astNode === root.astNode && search(part);
+      found = part;
+      return ahead-- === 0;
+    });
+  search(root);
   return found && spanOf(found);
+}
+
+const features = new WeakMap<AstNode, string | false>();
+
+/** The property that a place in the grammar assigns to. */
+function featureOf(source: AstNode | undefined): string | false {
+  if (!source) return false;
+  let feature = features.get(source);
+  if (feature === undefined) {
+    feature = AstUtils.getContainerOfType(source, GrammarAST.isAssignment)?.feature ?? false;
+    features.set(source, feature);
+  }
+  return feature;
 }
 
 export function textOf(node: AstNode): string {
