@@ -4,7 +4,7 @@ import { fullName, results, resultsOf, type Result } from '../results/index.js';
 import type { Fault } from './host.js';
 import type { AnalyzedHouse } from './house.js';
 import type { Named } from './results.js';
-import { compute, subjectsOf, type StageView } from './views.js';
+import { outcomeOf, subjectsOf, type StageView } from './views.js';
 
 /** The model of a written block in a stage; undefined when it does not stand there. */
 export function modelOf(block: Declared, view: StageView): Block | undefined {
@@ -37,6 +37,6 @@ export function headlines(view: StageView, fault: Fault): Named[] {
 }
 
 function named(result: Result, subject: Block, view: StageView, fault: Fault): Named {
-  const outcome = compute(() => result.compute(subject, view.house), fault, result.name);
+  const outcome = outcomeOf(result, subject, view.house, fault);
   return { name: fullName(result, subject), result, subject, outcome };
 }

@@ -12,7 +12,7 @@ import type { Say } from '../rules/index.js';
 import { sections } from '../vocabulary/index.js';
 import { dimensions, nearest, sameVector, spell, type Vector } from '../units/index.js';
 import { reaches } from './judge.js';
-import { compute, subjectsOf, type StageView } from './views.js';
+import { outcomeOf, subjectsOf, type StageView } from './views.js';
 import type { Fault } from './host.js';
 
 /** Holds every expectation against its result: in a house for every stage, in a stage from there on. */
@@ -37,7 +37,7 @@ export function judgeExpectations(
         const subject =
           meant.block === undefined ? (view.house as Block) : subjectNamed(meant.block, meant.result.of, view);
         if (!subject) continue;
-        const outcome = compute(() => meant.result.compute(subject, view.house), fault, property.key);
+        const outcome = outcomeOf(meant.result, subject, view.house, fault);
         const told =
           'withheld' in outcome
             ? `${property.key} is not known in ${inStage(view)}: ${outcome.withheld}`

@@ -2,7 +2,7 @@ import type { Step } from '../engine/worksheet.js';
 import type { Block } from '../model/index.js';
 import { fullName, results, type Result, type Tier } from '../results/index.js';
 import { reaches } from './judge.js';
-import { compute, subjectsOf, type Outcome, type StageView } from './views.js';
+import { compute, outcomeOf, subjectsOf, type Outcome, type StageView } from './views.js';
 import type { Fault } from './host.js';
 
 /** A named result of one stage: its value in SI, or why it is withheld. */
@@ -23,7 +23,7 @@ export function namedResults(view: StageView, upto: Tier, fault: Fault): Named[]
         name: fullName(result, subject),
         result,
         subject,
-        outcome: compute(() => result.compute(subject, view.house), fault, result.name),
+        outcome: outcomeOf(result, subject, view.house, fault),
       });
   }
   return named;

@@ -1,4 +1,4 @@
-import { inputCodes, judgeLibrary, Report, type Kept, type Scope } from '../build/index.js';
+import { inputCodes, judgeLibrary, Report, type Kept, type Models, type Scope } from '../build/index.js';
 import type { Asked } from './asked.js';
 import { inOrder, inputFinding, INTERNAL_FAULT, syntaxFinding, textFinding, type Finding } from './finding.js';
 import type { Host } from './host.js';
@@ -23,7 +23,8 @@ export interface Analysis {
 /** The one door: texts go in, analyses come out. */
 export class Session {
   private readonly loader: Loader;
-  private readonly kept: Kept = new Map();
+  /** Models of the last analysis of each file. */
+  private readonly models = new Map<string, Models>();
   private readonly last = new Map<string, { readonly key: string; readonly analysis: Analysis }>();
 
   constructor(private readonly host: Host) {
@@ -39,6 +40,7 @@ export class Session {
   close(uri: string): void {
     this.loader.close(uri);
     this.last.delete(uri);
+    this.models.delete(uri);
   }
 
   /** A file changed on disk. */
@@ -64,7 +66,9 @@ export class Session {
     const key = `${ids}|${asked.upto}|${asked.today}|${JSON.stringify(found.settings)}`;
     const last = this.last.get(uri);
     if (last?.key === key) return last.analysis;
-    const analysis = analyzeFiles(uri, files, found, asked, this.host, this.kept);
+    const kept: Kept = { before: this.models.get(uri) ?? new Map(), now: new Map() };
+    const analysis = analyzeFiles(uri, files, found, asked, this.host, kept);
+    this.models.set(uri, kept.now);
     this.last.set(uri, { key, analysis });
     return analysis;
   }

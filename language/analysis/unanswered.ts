@@ -1,5 +1,5 @@
 import type { Report } from '../build/index.js';
-import type { Block, House } from '../model/index.js';
+import type { House } from '../model/index.js';
 import { resultOf } from '../results/index.js';
 import type { Fault } from './host.js';
 import { compute, type StageView } from './views.js';

@@ -1,6 +1,6 @@
 import { addressOf, type BuiltHouse, type BuiltStage } from '../build/index.js';
 import { Withheld, type Block, type House } from '../model/index.js';
-import { resultOf } from '../results/index.js';
+import { resultOf, type Result } from '../results/index.js';
 import type { View } from '../rules/index.js';
 import { blocks, camel } from '../vocabulary/index.js';
 import type { Fault } from './host.js';
@@ -62,8 +62,25 @@ function buildsOn(view: StageView, base: StageView): boolean {
 function known(name: string, subject: Block, house: House, fault: Fault): number | undefined {
   const result = resultOf(name, subject.is);
   if (!result) throw new Error(`there is no result ${name} of a ${subject.is}`);
-  const outcome = compute(() => result.compute(subject, house), fault, name);
+  const outcome = outcomeOf(result, subject, house, fault);
   return 'value' in outcome ? outcome.value : undefined;
+}
+
+const outcomes = new WeakMap<Block, Map<Result, Outcome>>();
+
+/** A result of a block of a house. A model never changes, so it is computed once; a fault of ours is met again each time. */
+export function outcomeOf(result: Result, subject: Block, house: House, fault: Fault): Outcome {
+  const ofSubject = outcomes.get(subject) ?? new Map<Result, Outcome>();
+  const known = ofSubject.get(result);
+  if (known) return known;
+  let sound = true;
+  const failed: Fault = (error, what) => {
+    sound = false;
+    fault(error, what);
+  };
+  const outcome = compute(() => result.compute(subject, house), failed, result.name);
+  if (sound) outcomes.set(subject, ofSubject.set(result, outcome));
+  return outcome;
 }
 
 export type Outcome = { readonly value: number } | { readonly withheld: string };

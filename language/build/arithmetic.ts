@@ -83,14 +83,8 @@ function literal(node: Written, report: Report): Worth | undefined {
   const second = numberOf(node.second);
   const secondUnit = node.secondUnit === undefined ? undefined : known(node, 'secondUnit', node.secondUnit, report);
   if ('problem' in second || !secondUnit) return undefined;
-  if (unit.symbol !== 'ft' || secondUnit.symbol !== 'in') {
-    report.add(
-      'input/wrong-kind',
-      rangeOf(node),
-      'only feet and inches are written one behind the other; add other quantities with +',
-    );
-    return undefined;
-  }
+  // Only feet and inches stand side by side; the grammar has told of anything else.
+  if (unit.symbol !== 'ft' || secondUnit.symbol !== 'in') return undefined;
   const inches = quantity(node.negative ? -second.value : second.value, secondUnit).value;
   return tolerated(node, { ...first, value: first.value + inches }, { number, unit: 'ft' }, report);
 }

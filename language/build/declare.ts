@@ -23,6 +23,7 @@ import {
 import { nearest } from '../units/index.js';
 import { blocks, parentsOf, sections, type BlockType } from '../vocabulary/index.js';
 import type { Declared, DeclaredFile, DeclaredProperty, Instruction, Name } from './declared.js';
+import { fittingKind } from './fitting.js';
 import { layoutOf } from './layout.js';
 import type { Report, Span } from './problem.js';
 import type { Beside } from './table.js';
@@ -60,8 +61,8 @@ interface Context {
   readonly text: string;
   readonly report: Report;
   readonly beside: Beside;
-  /** Kind of each named block of the house at hand, for what `change` sets. */
-  readonly kinds: Map<string, string>;
+  /** Kinds of the named blocks of the house at hand, for what `change` sets. */
+  readonly kinds: Map<string, string[]>;
 }
 
 function topBlock(node: Block, context: Context): Declared {
@@ -78,12 +79,22 @@ function topBlock(node: Block, context: Context): Declared {
   return declaredBlock(node, type ?? unknownKind(node, [...blocks.keys()], context), context);
 }
 
-function collectKinds(members: readonly Member[], kinds: Map<string, string>): void {
+/** All kinds that a name stands for, so that `change` finds the one that has what it sets. */
+function collectKinds(members: readonly Member[], kinds: Map<string, string[]>): void {
   for (const m of members) {
     if (!isBlock(m) && !isAdd(m)) continue;
-    if (m.kind) kinds.set(m.name ?? m.kind, m.kind);
+    if (m.kind && blocks.has(m.kind)) {
+      const name = m.name ?? m.kind;
+      kinds.set(name, [...(kinds.get(name) ?? []), m.kind]);
+    }
     collectKinds(m.members, kinds);
   }
+}
+
+/** The kind that `change` means; where the block's own head is damaged, one that has all that is set. */
+function changedKind(node: Change | Block, name: string, context: Context): string | undefined {
+  const called = context.kinds.get(name) ?? (blocks.has(name) ? [name] : []);
+  return called.length === 1 ? called[0] : fittingKind(node.members, called.length ? called : blocks.keys());
 }
 
 const kindSpan = (node: Block | Add): Span => rangeOfProperty(node, 'kind') ?? headerRange(node);
@@ -91,9 +102,10 @@ const kindSpan = (node: Block | Add): Span => rangeOfProperty(node, 'kind') ?? h
 /** Tells of an unknown kind and returns the one that was probably meant, so that its members are still judged. */
 function unknownKind(node: Block | Add, allowed: readonly string[], { report }: Context): BlockType | undefined {
   const kind = node.kind ?? '';
-  const near = nearest(kind, allowed) ?? nearest(kind, blocks.keys());
   const known = [...blocks.values()].find(b => b.also?.some(a => a.toLowerCase().replace(/ /g, '-') === kind));
-  const meant = near ?? known?.kind;
+  const near = nearest(kind, allowed) ?? known?.kind;
+  const meant =
+    near ?? fittingKind(node.members, allowed.length ? allowed : blocks.keys()) ?? nearest(kind, blocks.keys());
   report.add(
     'input/unknown-block',
     kindSpan(node),
@@ -110,14 +122,21 @@ function declaredBlock(node: Block | Add, type: BlockType | undefined, context: 
   const children: Declared[] = [];
   const instructions: Instruction[] = [];
   const lostKinds: string[] = [];
+  const misplaced: Declared[] = [];
   for (const member of node.members) {
     if (isProperty(member)) continue;
     if (isBlock(member)) {
+      const meant = type?.kind === 'stage' ? misspeltInstruction(member, context) : undefined;
+      if (meant) {
+        instructions.push(meant);
+        continue;
+      }
       const child = childBlock(member, type, context);
-      if (child) children.push(child.declared);
-      if (child?.misspelt) lostKinds.push(child.declared.kind);
+      if (!child) continue;
+      (child.misplaced ? misplaced : children).push(child.declared);
+      if (child.misspelt) lostKinds.push(child.declared.kind);
     } else if (isAccept(member)) instructions.push(accept(member, report));
-    else if (node.$type === 'Block' && node.kind === 'stage') instructions.push(change(member, context));
+    else if (type?.kind === 'stage') instructions.push(change(member, context));
     else report.add('input/misplaced-instruction', rangeOf(member), `${word(member)} belongs into a stage`);
   }
   const kind = type?.kind ?? node.kind ?? '';
@@ -125,8 +144,7 @@ function declaredBlock(node: Block | Add, type: BlockType | undefined, context: 
   const head = rangeOfProperty(node, 'name') ?? kindSpan(node);
   const span = rangeOf(node);
   const body = bodySpan(node);
-  for (const section of kind === 'house' ? sections : [])
-    if (!children.some(c => c.kind === section)) children.push(implicitSection(section, uri, head));
+  if (kind === 'house') completeSections(children, misplaced, uri, head);
   return {
     uri,
     kind,
@@ -148,6 +166,19 @@ function declaredBlock(node: Block | Add, type: BlockType | undefined, context: 
     lost: isBodyDamaged(node) || isDamaged(node) ? 'all' : properties.misspelt,
     lostKinds,
   };
+}
+
+/**
+ * Sections always stand. A block that stands beside its section, as while a brace is typed, is told of and still counts
+ * where it belongs: the rest of the house does not change for it.
+ */
+function completeSections(children: Declared[], misplaced: readonly Declared[], uri: string, head: Span): void {
+  for (const kind of sections)
+    if (!children.some(c => c.kind === kind)) children.push(implicitSection(kind, uri, head));
+  for (const stray of misplaced) {
+    const at = children.findIndex(c => blocks.get(c.kind)?.section && blocks.get(c.kind)?.holds?.includes(stray.kind));
+    if (at >= 0) children[at] = { ...children[at], children: [...children[at].children, stray] };
+  }
 }
 
 function implicitSection(kind: string, uri: string, head: Span): Declared {
@@ -230,11 +261,15 @@ const reserved: ReadonlySet<string> = new Set([
 /** Whether a name is a word of the language, so that no block may have it. */
 export const isReservedName = (name: string): boolean => reserved.has(name);
 
-function childBlock(
-  node: Block,
-  parent: BlockType | undefined,
-  context: Context,
-): { declared: Declared; misspelt: boolean } | undefined {
+interface Child {
+  readonly declared: Declared;
+  /** A block with a body whose kind is misspelt: what it was meant to be is a guess. */
+  readonly misspelt?: true;
+  /** It stands in a parent that does not hold such blocks. */
+  readonly misplaced?: true;
+}
+
+function childBlock(node: Block, parent: BlockType | undefined, context: Context): Child | undefined {
   const { report } = context;
   const known = blocks.get(node.kind);
   if (!known) {
@@ -243,19 +278,16 @@ function childBlock(
     // A bare word is still being written; one with a body was a block.
     return meant && node.open ? { declared, misspelt: true } : undefined;
   }
-  if (parent && !parent.holds?.includes(node.kind)) {
-    const where = parentsOf.get(node.kind);
-    report.add(
-      'input/misplaced-block',
-      kindSpan(node),
-      where
-        ? `${node.kind} belongs into ${where.join(' or ')}, not into ${parent.kind}`
-        : `${node.kind} stands at the top of a file`,
-    );
-    declaredBlock(node, known, context);
-    return undefined;
-  }
-  return { declared: declaredBlock(node, known, context), misspelt: false };
+  if (!parent || parent.holds?.includes(node.kind)) return { declared: declaredBlock(node, known, context) };
+  const where = parentsOf.get(node.kind);
+  report.add(
+    'input/misplaced-block',
+    kindSpan(node),
+    where
+      ? `${node.kind} belongs into ${where.join(' or ')}, not into ${parent.kind}`
+      : `${node.kind} stands at the top of a file`,
+  );
+  return { declared: declaredBlock(node, known, context), misplaced: true };
 }
 
 function declaredProperties(
@@ -345,10 +377,13 @@ function change(node: Add | Change | Remove | Member, context: Context): Instruc
     }
     return { does: 'add', span, block: declaredBlock(node, type, context) };
   }
+  if (isChange(node) || isRemove(node))
+    for (const [i] of node.stray.entries())
+      report.add('input/header', rangeOfProperty(node, 'stray', i) ?? span, `${word(node)} is followed by one name`);
   if (isChange(node)) {
     const target = targetOf(node);
     if (!target) report.add('input/header', span, 'change needs the name of the block that it changes');
-    const kind = target && (context.kinds.get(target.name) ?? (blocks.has(target.name) ? target.name : undefined));
+    const kind = target && changedKind(node, target.name, context);
     for (const m of node.members)
       if (!isProperty(m))
         report.add(
@@ -369,6 +404,29 @@ function change(node: Add | Change | Remove | Member, context: Context): Instruc
   const target = isRemove(node) ? targetOf(node) : undefined;
   if (!target) report.add('input/header', span, 'remove needs the name of the block that it takes away');
   return { does: 'remove', span, ...(target ? { target } : {}) };
+}
+
+/** `dd circuit c-one { ... }` is an `add` with a slip, and `chnge attic { ... }` a `change`: what they hold is still read. */
+function misspeltInstruction(node: Block, context: Context): Instruction | undefined {
+  if (blocks.has(node.kind) || node.name === undefined) return undefined;
+  const type = blocks.get(node.name);
+  const kind = type || !context.kinds.has(node.name) ? undefined : changedKind(node, node.name, context);
+  const meant = type ? 'add' : kind !== undefined && nearest(node.kind, ['change']);
+  if (!meant) return undefined;
+  context.report.add('input/unknown-block', kindSpan(node), `there is no block "${node.kind}"; is it ${meant}?`, {
+    replace: [[`Write ${meant}`, meant]],
+  });
+  const span = rangeOf(node);
+  if (type) {
+    const [name] = node.stray;
+    const named = { ...node, kind: node.name, name, stray: node.stray.slice(1) };
+    const declared = declaredBlock(named, type, context);
+    const head = name === undefined ? undefined : rangeOfProperty(node, 'stray', 0);
+    return { does: 'add', span, block: { ...declared, ...(head ? { head } : {}), lost: 'all' } };
+  }
+  const properties = declaredProperties(node.members, blocks.get(kind!), context);
+  const target = { name: node.name, span: rangeOfProperty(node, 'name')! };
+  return { does: 'change', span, target, properties: properties.map, body: bodySpan(node), lost: 'all' };
 }
 
 function targetOf(node: Change | Remove): Name | undefined {

@@ -88,9 +88,15 @@ function ownOf(b: Declared, origin: string | undefined, around: Surroundings): O
   return own;
 }
 
+/** What a block says with its changes; what a stage changed stays so in those that build on it. */
+const afterChanges = new WeakMap<ReadonlyMap<string, DeclaredProperty>, Own['properties']>();
+
 /** Origins do not cross into stages: a value that a stage sets has its own source or none. */
 function changed(own: Own['properties'], changes: ReadonlyMap<string, DeclaredProperty>): Own['properties'] {
+  const known = afterChanges.get(changes);
+  if (known) return known;
   const properties = new Map(own);
+  afterChanges.set(changes, properties);
   for (const [key, property] of changes) {
     if (property.value.is === 'none') properties.delete(key);
     else properties.set(key, { property, how: 'written', source: property.origin?.name });

@@ -1,5 +1,5 @@
 import type { Alive } from './assemble.js';
-import type { Declared, DeclaredProperty } from './declared.js';
+import type { Declared, DeclaredProperty, Name } from './declared.js';
 import type { Effective, Surroundings } from './effective.js';
 
 /**
@@ -13,37 +13,38 @@ export function fingerprint(
 ): string {
   const parts: string[] = [];
   const walk = (e: Effective): void => {
-    const { declared } = e;
-    parts.push(
-      '\n',
-      e.address,
-      ' ',
-      declared.kind,
-      JSON.stringify(declared.title) ?? '',
-      String(e.lost),
-      String(e.lostKinds),
-    );
-    for (const [key, { property }] of e.properties) {
-      parts.push('\n', key, '=', textOf(property));
-      if (property.value.is !== 'reference') continue;
-      for (const { name } of property.value.reference.ref) {
-        parts.push(names.named(name).map(aliveness).join() || 'outside');
-      }
-    }
+    const { kind, title = '' } = e.declared;
+    const { text, references } = saidBy(e.properties);
+    parts.push('\n', e.address, ' ', kind, JSON.stringify(title), String(e.lost), String(e.lostKinds), text);
+    for (const { name } of references) parts.push(' ', names.named(name).map(aliveness).join() || 'outside');
     e.children.forEach(walk);
   };
   roots.forEach(walk);
   return parts.join('');
 }
 
-const texts = new WeakMap<DeclaredProperty, string>();
-
-function textOf(property: DeclaredProperty): string {
-  let text = texts.get(property);
-  if (text === undefined) {
-    const { value } = property;
-    text = value.is === 'reference' ? `->${value.reference.ref.map(r => r.name).join(',')}` : JSON.stringify(value);
-    texts.set(property, text);
-  }
-  return text;
+interface Said {
+  readonly text: string;
+  /** Names of blocks that may stand in one stage and not in another. */
+  readonly references: readonly Name[];
 }
+
+/** A block that no stage changes has the same properties in all of them: they are spelt out once. */
+const said = new WeakMap<Effective['properties'], Said>();
+
+function saidBy(properties: Effective['properties']): Said {
+  const known = said.get(properties);
+  if (known) return known;
+  let text = '';
+  const references: Name[] = [];
+  for (const [key, { property }] of properties) {
+    text += `\n${key}=${textOf(property)}`;
+    if (property.value.is === 'reference') references.push(...property.value.reference.ref);
+  }
+  const made = { text, references };
+  said.set(properties, made);
+  return made;
+}
+
+const textOf = ({ value }: DeclaredProperty): string =>
+  value.is === 'reference' ? `->${value.reference.ref.map(r => r.name).join(',')}` : JSON.stringify(value);

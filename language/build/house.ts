@@ -26,10 +26,16 @@ export interface BuiltHouse {
   readonly stages: readonly BuiltStage[];
 }
 
-/** Models made before, by the fingerprint of all that went into them: a house that did not change is the same object. */
-export type Kept = Map<string, Made>;
-const KEPT = 64;
-interface Made {
+/**
+ * Models by the fingerprint of all that went into them: those of the last analysis of a file, and those of the present one. A
+ * house that did not change is the same object, and what was computed from it is still known.
+ */
+export interface Kept {
+  readonly before: Models;
+  readonly now: Map<string, Made>;
+}
+export type Models = ReadonlyMap<string, Made>;
+export interface Made {
   readonly house: House;
   readonly stage: Block<'stage'> | undefined;
 }
@@ -79,15 +85,10 @@ function buildsOn(state: State, base: State): boolean {
   return false;
 }
 
-/** With the same values the model made first is used on, so that what was computed from it is still known. */
-function firstMade(key: string, made: Made, kept: Kept): Made {
-  const first = kept.get(key) ?? made;
-  kept.delete(key);
-  kept.set(key, first);
-  for (const oldest of kept.keys()) {
-    if (kept.size <= KEPT) break;
-    kept.delete(oldest);
-  }
+/** With the same values the model made first is used on. */
+function firstMade(key: string, made: Made, { before, now }: Kept): Made {
+  const first = now.get(key) ?? before.get(key) ?? made;
+  now.set(key, first);
   return first;
 }
 

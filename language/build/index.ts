@@ -5,7 +5,7 @@ export { declare, isReservedName } from './declare.js';
 export type { Declared, DeclaredFile, DeclaredProperty, Evaluated, Instruction, Limit, Name } from './declared.js';
 export { insertBefore, insertBlock, insertProperty, type FileChange } from './edit.js';
 export type { Effective, Given } from './effective.js';
-export { buildHouse, judgeLibrary, type BuiltHouse, type BuiltStage, type Kept } from './house.js';
+export { buildHouse, judgeLibrary, type BuiltHouse, type BuiltStage, type Kept, type Models } from './house.js';
 export { exampleOf } from './missing.js';
 export { inputCodes, Report, type InputCode, type Mending, type Problem } from './problem.js';
 export { fileName, scopeOf, type Scope } from './scope.js';
