@@ -58,13 +58,18 @@ const ENDS: ReadonlySet<string> = new Set(['}', ',']);
  * counts is that its statement begins like a block. A value is followed by no brace, unless a line break is missing.
  */
 function headBefore(tokens: readonly Token[], at: number): Token | undefined {
-  if (at === 0 || kindOf(tokens[at - 1]) === '{' || isPartOfWord(tokens, at) || splitsHeader(tokens, at))
-    return undefined;
+  if (at === 0 || isClosedBefore(tokens, at) || isPartOfWord(tokens, at) || splitsHeader(tokens, at)) return undefined;
   const start = statementBefore(tokens, at);
   if (at - start >= LONGEST_HEADER) return undefined;
   const head = headFrom(tokens, start, at);
   if (head || start === 0) return head;
   return isTornFrom(tokens, start) ? headFrom(tokens, statementBefore(tokens, start - 1), at) : undefined;
+}
+
+/** True when the token before is a brace, so that no header can end here: a closing one on the same line may be a slip. */
+function isClosedBefore(tokens: readonly Token[], at: number): boolean {
+  const kind = kindOf(tokens[at - 1]);
+  return kind === '{' || (kind === '}' && opensLine(tokens[at], tokens[at - 1]));
 }
 
 /** True when the statement at `start` is a header's rest, torn off by a stray brace, comma or line break. */
@@ -92,14 +97,16 @@ function statementBefore(tokens: readonly Token[], at: number): number {
   for (const last = Math.max(0, at - LONGEST_HEADER); i > last; i--) {
     const token = tokens[i];
     const before = tokens[i - 1];
-    if (OPENERS.has(kindOf(before)) || (opensLine(token, before) && !continuesHeader(token))) break;
+    if (OPENERS.has(kindOf(before)) || (opensLine(token, before) && !goesOn(token))) break;
   }
   return Math.max(0, i);
 }
 
 const CONTINUES: ReadonlySet<string> = new Set(['STRING', 'like', 'from', 'in']);
+const CLOSES_VALUE: ReadonlySet<string> = new Set([')', ']']);
 /** A quotation mark alone is a slip and goes on with nothing. */
-const continuesHeader = (token: Token): boolean => CONTINUES.has(kindOf(token)) && token.image.length > 1;
+const goesOn = (token: Token): boolean =>
+  CLOSES_VALUE.has(kindOf(token)) || (CONTINUES.has(kindOf(token)) && token.image.length > 1);
 const OPENERS: ReadonlySet<string> = new Set(['{', '}', ',']);
 
 /** `con{ductor: awg-8` and `breaker{: 60 A`: a brace in the middle of a member. */
@@ -107,7 +114,8 @@ function isPartOfWord(tokens: readonly Token[], at: number): boolean {
   const [before, next] = [tokens[at - 1], tokens[at + 1]];
   if (endOf(before) !== tokens[at].startOffset || !next) return false;
   return (
-    next.startOffset === endOf(tokens[at]) && [':', ',', ')', ']', 'KEY', 'ID', 'UNIT', 'NUMBER'].includes(kindOf(next))
+    next.startOffset === endOf(tokens[at]) &&
+    [':', ',', ')', ']', 'KEY', 'ID', 'UNIT', 'NUMBER', 'MINUS'].includes(kindOf(next))
   );
 }
 
@@ -153,9 +161,9 @@ function hasBodyBehind(tokens: readonly Token[], at: number): boolean {
   const [brace, next] = [tokens[at], tokens[at + 1]];
   if (!next) return false;
   if (!opensLine(next, brace)) {
-    const behind = tokens[at + 2];
-    const opens =
-      kindOf(next) === 'ID' && behind !== undefined && ['ID', 'STRING', '{', 'like'].includes(kindOf(behind));
+    let end = at + 2;
+    while (end < tokens.length && HEADER_PARTS.has(kindOf(tokens[end]))) end++;
+    const opens = kindOf(next) === 'ID' && end < tokens.length && kindOf(tokens[end]) === '{';
     return opens || ['KEY', '}', 'add', 'change'].includes(kindOf(next));
   }
   let first = at;

@@ -1,6 +1,6 @@
 import { JOINS } from './lines.js';
 import { parse, type Syntax } from './parse.js';
-import { endOf, INSTRUCTIONS, kindOf, type Token } from './tokens.js';
+import { INSTRUCTIONS, kindOf, type Token } from './tokens.js';
 
 export type Place =
   | 'member-head'
@@ -66,13 +66,6 @@ export function contextAt(source: string | Syntax, offset: number): Context {
 function tokensBefore({ marked }: Syntax, offset: number): Token[] {
   const last = marked.findLastIndex(token => !Number.isNaN(token.endOffset) && token.startOffset < offset);
   return marked.slice(0, last + 1);
-}
-
-/** The token that contains or touches the offset. */
-export function tokenAt({ tokens }: Syntax, offset: number): Token | undefined {
-  return tokens.find(
-    token => token.startOffset <= offset && offset <= endOf(token) && endOf(token) > token.startOffset,
-  );
 }
 
 /** The word that is being written: it begins before the cursor and goes on to it at least. */

@@ -1,9 +1,8 @@
 /** The one door of this room: text to syntax tree and back to places in the text. */
 export * from './generated/ast.js';
-export { numberOf, type NumberReading } from './number.js';
+export { numberOf } from './number.js';
 export { LARGEST_FILE, parse, type Syntax } from './parse.js';
-export type { Replacement, Span, SyntaxCode, SyntaxProblem, TextChange } from './problems.js';
+export type { Span, SyntaxCode, SyntaxProblem, TextChange } from './problems.js';
 export { docComment, headerRange, isBodyDamaged, isDamaged, rangeOf, rangeOfProperty, textOf } from './places.js';
-export type { Token } from './tokens.js';
 export { applied, format } from './format/format.js';
-export { type Context, contextAt, type Enclosing, type HeaderSoFar, type Place, tokenAt } from './context.js';
+export { type Context, contextAt, type Enclosing } from './context.js';

@@ -81,7 +81,7 @@ class MemberPass {
   private begin(i: number, token: Token, kind: string): void {
     const previous = this.tokens[i - 1];
     const glued = previous && !opensLine(token, previous) && !['{', '}', ','].includes(kindOf(previous));
-    if (glued && this.state !== 'skipped') this.tellSeparator(token, previous);
+    if (glued && this.state !== 'skipped' && this.state !== 'between') this.tellSeparator(token, previous);
     this.finish();
     this.head = token;
     this.operators = 0;
@@ -140,7 +140,9 @@ class MemberPass {
   }
 
   private inHeader(i: number, token: Token, kind: string): void {
-    if (kindOf(this.head!) === 'change' && this.out.at(-1) !== this.head) this.drop(i, this.misplaced(token, kind));
+    const isNamed = this.out.at(-1) !== this.head;
+    if (kindOf(this.head!) === 'change' && (isNamed || kind !== 'ID') && kind !== 'KEY')
+      this.drop(i, this.misplaced(token, kind));
     else if (HEADER_PARTS.has(kind)) this.keep(i, token, kind);
     else if (kind === ':')
       this.drop(i, 'A block is opened by {, without a colon.', { title: 'Remove the colon', text: '' });

@@ -12,7 +12,7 @@ export interface Scan {
 }
 
 /** More tokens than this are not read: a house of 10,000 lines has fewer. */
-export const MOST_TOKENS = 120_000;
+const MOST_TOKENS = 120_000;
 
 /** Letters beyond the alphabet of names are taken with the word, which is then judged as a whole. */
 const LETTER =

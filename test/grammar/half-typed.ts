@@ -60,15 +60,14 @@ export function casualties(text: string, before: readonly Fact[], edit: Edit): s
     offset < at + insert.length ? Math.min(offset, at) : Math.max(at + remove, offset - shift);
   const isBrace = text.slice(at, at + remove).includes('{');
   const place = (offset: number) => (offset >= at && offset <= at + remove ? (isBrace ? MENDED : at) : offset);
-  const after = new Set(
-    facts(edited).map(
-      fact => `${place(back(fact.from))} ${fact.owner < 0 ? fact.owner : place(back(fact.owner))} ${fact.says}`,
-    ),
-  );
+  // Two braces side by side: whichever of them opens the block, it is the same block.
+  const brace = (offset: number) =>
+    offset >= 0 && Math.abs(offset - at) <= 2 ? (isBrace ? MENDED : at) : place(offset);
+  const after = new Set(facts(edited).map(fact => `${place(back(fact.from))} ${brace(back(fact.owner))} ${fact.says}`));
   const blank = (from: number, to: number) => from >= to || /^[ \t]*$/.test(text.slice(from, to));
   const touched = (fact: Fact) => blank(at + remove, fact.from) && blank(fact.to, at);
   return before
-    .filter(fact => !touched(fact) && !after.has(`${place(fact.from)} ${place(fact.owner)} ${fact.says}`))
+    .filter(fact => !touched(fact) && !after.has(`${place(fact.from)} ${brace(fact.owner)} ${fact.says}`))
     .map(fact => fact.says);
 }
 

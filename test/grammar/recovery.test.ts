@@ -54,6 +54,22 @@ describe('a slip stays in its own member', () => {
     }
   });
 
+  // Found by random texts: each of these once left the parser without a place to go on.
+  test.each([
+    'change from { x: 1 }',
+    'change a b { x: 1 }',
+    'change { x: 1 }',
+    'add { x: 1 }',
+    'wall like',
+    'change a from b',
+    'remove from',
+  ])('%s', line => {
+    const { house, problems, property } = read(`  built: 1971\n  ${line}\n  height: 2.4 m`);
+    expect(problems.map(problem => problem.code)).not.toContain('syntax/internal');
+    expect(house.members).toHaveLength(3);
+    expect([isDamaged(property('built')), isDamaged(property('height'))]).toEqual([false, false]);
+  });
+
   test('within a line as well', () => {
     const { property } = read('  built: 1971, area: 34 +, height: 2.4 m, depth: (3 m, width: 1 m');
     expect(['built', 'area', 'height', 'depth', 'width'].map(key => isDamaged(property(key)))).toEqual([

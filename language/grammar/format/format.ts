@@ -72,7 +72,7 @@ function layout(syntax: Syntax): TextChange[] {
     last = line.at(-1);
     end = last!.to;
   }
-  if (last && !damaged.has(last.token.endLine!)) set(end, text.length, /[\r\n]/.exec(text) ? ending(text) : '\n');
+  if (last && !damaged.has(last.token.endLine!)) set(end, text.length, ending(text, end));
   return changes;
 }
 
@@ -83,7 +83,11 @@ function breaks(written: string, isTop: boolean): string {
   return ends.slice(0, BLANK_LINES + 1).join('');
 }
 
-const ending = (text: string): string => /\r\n|\n|\r/.exec(text)?.[0] ?? '\n';
+/** The line break that ends a text: the one that stands there, else the one before it. */
+function ending(text: string, end: number): string {
+  const written = /\r\n|\n|\r/.exec(text.slice(end))?.[0];
+  return written ?? text.slice(0, end).match(/\r\n|\n|\r/g)?.at(-1) ?? '\n';
+}
 
 function lineStart(text: string, offset: number, least: number): number {
   let start = offset;
