@@ -151,7 +151,7 @@ function brokenLike(b: Declared, around: Surroundings): boolean {
   return b.like !== undefined && likeOf(b, around) === undefined;
 }
 
-export function likeOf(b: Declared, around: Surroundings): Declared | undefined {
+function likeOf(b: Declared, around: Surroundings): Declared | undefined {
   const name = b.like!;
   const target = around.names.one(name.name, [b.kind]) ?? around.scopeFor(b.uri).block(name.name);
   if (!target) {
