@@ -275,4 +275,4 @@ function withhold(model: Model, name: string, reason: string): void {
   });
 }
 
-export const label = (b: Declared): string => (b.named ? `${b.kind} ${b.name}` : `the ${b.kind}`);
+const label = (b: Declared): string => (b.named ? `${b.kind} ${b.name}` : `the ${b.kind}`);

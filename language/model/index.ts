@@ -6,5 +6,4 @@ export type Block<K extends Kind = Kind> = Model<Vocabulary, K>;
 /** A house as it stands after one stage. */
 export type House = Block<'house'>;
 
-export type { FileValue, Hours, Months } from './infer.js';
 export { Withheld } from './withheld.js';

@@ -17,4 +17,4 @@ export const resultsOf = (of: string): readonly Result[] => results.filter(r => 
 export const fullName = (r: Result, subject: Block): string =>
   r.of === 'house' ? r.name : `${subject.name}.${r.name}`;
 
-export { result, type Result, type Tier } from './define.js';
+export type { Result, Tier } from './define.js';

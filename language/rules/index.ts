@@ -20,4 +20,4 @@ export const rules: readonly Rule[] = [
   ...serviceRules,
 ];
 
-export type { Change, Fix, Rule, Say, Severity, Spot, Telling, View } from './define.js';
+export type { Change, Fix, Rule, Say, Severity, Spot, View } from './define.js';

@@ -115,7 +115,7 @@ export function nearestUnit(text: string, wanted: (unit: Unit) => boolean = () =
 }
 
 /** Levenshtein distance, given up as soon as it must reach `limit`. */
-export function editDistance(a: string, b: string, limit = Infinity): number {
+function editDistance(a: string, b: string, limit = Infinity): number {
   if (Math.abs(a.length - b.length) >= limit) return limit;
   let row = Array.from({ length: b.length + 1 }, (_, i) => i);
   for (let i = 1; i <= a.length; i++) {

@@ -25,7 +25,7 @@ const voltage = quantity('voltage', {
 });
 
 /** American wire gauge and kcmil sizes as names, thinnest first. */
-export const conductorSizes = [
+const conductorSizes = [
   'awg-14',
   'awg-12',
   'awg-10',

@@ -37,5 +37,4 @@ export const parentsOf: ReadonlyMap<string, readonly string[]> = (() => {
 
 export const sections: readonly string[] = [...blocks.values()].filter(b => b.section).map(b => b.kind);
 
-export { conductorSizes } from './electrical.js';
 export * from './define.js';
