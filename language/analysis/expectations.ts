@@ -104,9 +104,11 @@ function resolve(
     const result = resultOf(short, kind);
     if (result) return { result, block: name };
   }
-  const known = called.length
-    ? called.flatMap(b => resultsOf(b.kind).map(r => `${name}.${r.name}`))
-    : results.filter(r => r.of === 'house').map(r => r.name);
+  // A kind may be called as a domain of results is: service.demand is the house's, whatever the service is called.
+  const known = [
+    ...called.flatMap(b => resultsOf(b.kind).map(r => `${name}.${r.name}`)),
+    ...results.filter(r => r.of === 'house').map(r => r.name),
+  ];
   const near = nearest(key, known);
   const what = called.length ? `${article(called[0].kind)} has no result ${short}` : `there is no result ${key}`;
   report.add(

@@ -16,6 +16,7 @@ import {
   quantity,
   sameVector,
   spell,
+  type Dimension,
   type Quantity,
   type Unit,
 } from '../units/index.js';
@@ -30,7 +31,7 @@ export interface Worth {
 }
 
 /** Evaluates arithmetic on quantities. Problems go to the report; then there is no value. */
-export function worth(node: Arithmetic | undefined, report: Report): Worth | undefined {
+export function worth(node: Arithmetic | undefined, report: Report, want?: Dimension): Worth | undefined {
   if (!node) return undefined;
   if (isBinary(node)) return binary(node, report);
   if (isGroup(node)) {
@@ -38,7 +39,7 @@ export function worth(node: Arithmetic | undefined, report: Report): Worth | und
     if (!inner || !node.negative) return inner;
     return { ...inner, quantity: { ...inner.quantity, value: -inner.quantity.value } };
   }
-  return literal(node, report);
+  return literal(node, report, want);
 }
 
 /** Sums and products are walked with a loop on the left, where long ones grow. */
@@ -70,13 +71,13 @@ function binary(node: Arithmetic, report: Report): Worth | undefined {
   return total;
 }
 
-function literal(node: Written, report: Report): Worth | undefined {
+function literal(node: Written, report: Report, want: Dimension | undefined): Worth | undefined {
   const reading = numberOf(node.raw);
   if ('problem' in reading) return undefined; // The grammar has told it.
   const number = node.negative ? -reading.value : reading.value;
   if (node.unit === undefined)
     return tolerated(node, { value: number, vector: quantity(0, undefined).vector }, { number, unit: '' }, report);
-  const unit = known(node, 'unit', node.unit, report);
+  const unit = known(node, 'unit', node.unit, report, want);
   if (!unit) return undefined;
   const first = quantity(number, unit);
   if (node.second === undefined) return tolerated(node, first, { number, unit: node.unit }, report);
@@ -95,16 +96,18 @@ function known(
   property: 'unit' | 'secondUnit' | 'toleranceUnit',
   text: string,
   report: Report,
+  want?: Dimension,
 ): Unit | undefined {
   const unit = parseUnit(text);
   if (unit) return unit;
   const span = rangeOfProperty(node, property) ?? rangeOf(node);
-  unknownUnit(text, span, report);
+  unknownUnit(text, span, report, want);
   return undefined;
 }
 
-export function unknownUnit(text: string, span: Span, report: Report): void {
-  const near = nearestUnit(text);
+/** Tells of an unknown unit and offers the nearest one; where a dimension is wanted, the nearest of those that have it. */
+export function unknownUnit(text: string, span: Span, report: Report, want?: Dimension): void {
+  const near = want === undefined ? nearestUnit(text) : nearestUnit(text, unit => isOf(quantity(1, unit), want));
   report.add(
     'input/unknown-unit',
     span,

@@ -39,7 +39,7 @@ export function resolvePath(path: string, uri: string, roots: readonly string[])
     return undefined;
   let target: string;
   try {
-    target = new URL(path.split('/').map(encodeURIComponent).join('/'), uri).href;
+    target = new URL(path.replace(/[%?#]/g, encodeURIComponent), uri).href;
   } catch {
     return undefined;
   }

@@ -75,12 +75,14 @@ function ownOf(b: Declared, origin: string | undefined, around: Surroundings): O
   const properties = new Map<string, Given>();
   let { lost } = b;
   for (const [from, depth] of ancestors(b, around).reverse()) {
-    for (const [key, property] of from.properties)
+    for (const [key, property] of from.properties) {
+      if (property.value.is === 'none') continue; // There is nothing to unset.
       properties.set(key, {
         property,
         how: depth ? 'copied' : 'written',
         source: depth ? undefined : (property.origin?.name ?? origin),
       });
+    }
     if (from.lost === 'all' || brokenLike(from, around)) lost = 'all';
   }
   const own = { properties, lost };

@@ -68,7 +68,8 @@ function wantedColumns(node: Table | FileValue, type: TableType, key: string, re
     if (names.indexOf(name) < i)
       report.add('input/unknown-column', rangeOf(node.columns[i]), `the column ${name} stands twice`);
   for (const [name, cell] of Object.entries(type.columns))
-    if (typeof cell === 'string' && !names.includes(name)) {
+    // A misspelt column is told as that, and not as missing as well.
+    if (typeof cell === 'string' && !names.includes(name) && !names.some(n => meant(n, type) === name)) {
       const span = node.columns.length
         ? { from: rangeOf(node.columns[0]).from, to: rangeOf(node.columns.at(-1)!).to }
         : rangeOf(node);
@@ -77,10 +78,14 @@ function wantedColumns(node: Table | FileValue, type: TableType, key: string, re
   return report.problems.length > before ? undefined : (columns as Wanted[]);
 }
 
+/** The column that an unknown name was probably meant for. */
+const meant = (name: string, { columns }: TableType): string | undefined =>
+  name in columns ? undefined : nearest(name, Object.keys(columns));
+
 function wantedColumn(column: Column, type: TableType, report: Report): Wanted | undefined {
   const entry = type.columns[column.name];
   if (!entry) {
-    const near = nearest(column.name, Object.keys(type.columns));
+    const near = meant(column.name, type);
     const span = rangeOfProperty(column, 'name') ?? rangeOf(column);
     const known = Object.keys(type.columns).join(', ');
     report.add(
@@ -111,7 +116,7 @@ function wantedColumn(column: Column, type: TableType, report: Report): Wanted |
   }
   const unit = parseUnit(column.unit);
   if (!unit) {
-    unknownUnit(column.unit, span, report);
+    unknownUnit(column.unit, span, report, cell);
     return undefined;
   }
   if (!isOf(quantity(1, unit), cell)) {

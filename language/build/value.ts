@@ -192,7 +192,8 @@ function quantityValue(
     report.add('input/wrong-kind', rangeOf(node), `${key} is ${dimensions[dimension].doc}, not ${what}`);
     return undefined;
   }
-  const w = worth(node, report);
+  // A literal alone must have the dimension; the parts of a sum or product need not.
+  const w = worth(node, report, isQuantity(node) ? dimension : undefined);
   if (!w) return undefined;
   const limits = within?.map(t => read(t).value) as [number, number] | undefined;
   if (!isOf(w.quantity, dimension)) return wrongDimension(node, w, dimension, limits, key, report);

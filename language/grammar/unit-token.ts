@@ -1,5 +1,5 @@
 /** One unit with its power: `m2`, `°C`, `ft^2`, `%`, `¢`. */
-const ATOM = '(?:[°%¢$€£¥µμΩ′″]|[A-Za-z])[A-Za-z0-9²³°]*(?:\\^-?[0-9])?';
+const ATOM = '(?:[°Δ%¢$€£¥µμΩ′″]|[A-Za-z])[A-Za-z0-9²³°]*(?:\\^-?[0-9])?';
 const PRODUCT = `${ATOM}(?:[·⋅]${ATOM})*`;
 /** A unit with at most two quotients. The slash is glued to both sides; with spaces around it, it divides. */
 const UNIT = new RegExp(`${PRODUCT}(?:/(?:\\(${PRODUCT}\\)|${PRODUCT})){0,2}`, 'y');

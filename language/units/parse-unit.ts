@@ -77,41 +77,96 @@ function longestAtom(text: string): { factor: Factor; length: number } | undefin
   return undefined;
 }
 
-/** The known unit nearest to an unknown one: first by letter case, then by edit distance of one or two. */
-export function nearestUnit(text: string, wanted: (unit: Unit) => boolean = () => true): string | undefined {
-  const lower = text.toLowerCase();
-  const common = [
-    ...atoms.keys(),
+/** What people write for units that have another writing here. */
+const SPOKEN: Readonly<Record<string, string>> = {
+  sqft: 'ft2',
+  sf: 'ft2',
+  sqm: 'm2',
+  sqin: 'in2',
+  feet: 'ft',
+  feets: 'ft',
+  foot: 'ft',
+  inches: 'in',
+  metre: 'm',
+  metres: 'm',
+  meter: 'm',
+  meters: 'm',
+  amp: 'A',
+  amps: 'A',
+  ampere: 'A',
+  amperes: 'A',
+  volt: 'V',
+  volts: 'V',
+  watt: 'W',
+  watts: 'W',
+  kilowatt: 'kW',
+  kilowatts: 'kW',
+  litre: 'L',
+  litres: 'L',
+  liter: 'L',
+  liters: 'L',
+  gallon: 'gal',
+  gallons: 'gal',
+  celsius: '°C',
+  fahrenheit: '°F',
+  c: '°C',
+  f: '°F',
+  deg: '°C',
+  percent: '%',
+  pct: '%',
+  hour: 'h',
+  hours: 'h',
+  minute: 'min',
+  minutes: 'min',
+  second: 's',
+  seconds: 's',
+  pascal: 'Pa',
+  pascals: 'Pa',
+  btuh: 'BTU/h',
+  tons: 'ton',
+  dollars: '$',
+  cents: '¢',
+  rvalue: 'R',
+  iwc: 'inWC',
+  'l/sec': 'L/s',
+  lps: 'L/s',
+};
+const WRITTEN = [
+  ...[
     'm2',
     'ft2',
     'cm2',
+    'in2',
     'm3',
     'ft3',
     'W/m2K',
-    'L/s',
-    'BTU/h',
-    'kWh/d',
-    'GJ/yr',
-    'm/s',
+    'W/mK',
     'W/K',
-    'kWh/yr',
-    'CAD/kWh',
-    'USD/kWh',
-    '¢/kWh',
-  ];
-  const known = common.filter(u => wanted(parseUnit(u)!));
-  const byCase = known.find(u => u.toLowerCase() === lower);
-  if (byCase) return byCase;
-  let best: string | undefined;
-  let bestDistance = Math.min(2, Math.ceil(text.length / 3)) + 1;
-  for (const u of known) {
-    const d = editDistance(lower, u.toLowerCase(), bestDistance);
-    if (d < bestDistance) {
-      best = u;
-      bestDistance = d;
-    }
-  }
-  return best;
+    'kg/m3',
+    'J/kgK',
+    'L/s',
+    'L/min',
+    'L/d',
+    'm/s',
+    '%/K',
+  ],
+  ...['BTU/h', 'kWh/d', 'kWh/yr', 'GJ/yr', 'CAD/kWh', 'USD/kWh', '¢/kWh', 'CAD/GJ', 'CAD/month', 'CAD/d', 'g/kWh'],
+];
+
+/**
+ * The known unit nearest to an unknown one, among those that are wanted: by what people say, by letter case, then by an
+ * edit distance of one or two.
+ */
+export function nearestUnit(text: string, wanted: (unit: Unit) => boolean = () => true): string | undefined {
+  const lower = text.toLowerCase();
+  const spoken = SPOKEN[lower];
+  if (spoken !== undefined && wanted(parseUnit(spoken)!)) return spoken;
+  const known = [...atoms.keys(), ...WRITTEN].filter(u => wanted(parseUnit(u)!));
+  // A code of currency is near to almost any short word; it is offered for a difference of case alone.
+  return (
+    known.find(u => u.toLowerCase() === lower) ??
+    nearest(lower, new Set(known.filter(u => !atoms.get(u)?.currency).map(u => u.toLowerCase())), known)
+  );
 }
 
 /** Levenshtein distance, given up as soon as it must reach `limit`. */
@@ -130,8 +185,11 @@ function editDistance(a: string, b: string, limit = Infinity): number {
   return row[b.length];
 }
 
-/** The nearest of some names, within two edits or a third of the length. */
-export function nearest(text: string, names: Iterable<string>): string | undefined {
+/**
+ * The nearest of some names, within two edits or a third of the length; of `written`, the one that is the same but for its
+ * letter case.
+ */
+export function nearest(text: string, names: Iterable<string>, written?: readonly string[]): string | undefined {
   let best: string | undefined;
   let bestDistance = Math.min(2, Math.ceil(text.length / 3)) + 1;
   for (const name of names) {
@@ -141,5 +199,5 @@ export function nearest(text: string, names: Iterable<string>): string | undefin
       bestDistance = d;
     }
   }
-  return best;
+  return best === undefined ? undefined : (written?.find(w => w.toLowerCase() === best) ?? best);
 }

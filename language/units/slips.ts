@@ -5,7 +5,7 @@ import { isOf, quantity } from './quantity.js';
 /** Units that are easily taken for one another; each offers the others. Common practice of mixed-unit trades. */
 const CONFUSED: readonly (readonly string[])[] = [
   ['R', 'RSI'],
-  ['°F', '°C', 'K', 'degF', 'degC'],
+  ['°F', '°C', 'K'],
   ['cfm', 'L/s'],
   ['ft2', 'm2'],
   ['ft3', 'm3'],
@@ -29,10 +29,11 @@ export function likelyUnits(
   dimension: Dimension,
   within: readonly [number, number] | undefined,
 ): string[] {
-  const group = CONFUSED.find(g => g.includes(written));
+  const own = written === '' ? '' : (parseUnit(written)?.symbol ?? written);
+  const group = CONFUSED.find(g => g.includes(own));
   if (!group) return [];
   return group.filter(symbol => {
-    if (symbol === written) return false;
+    if (symbol === own) return false;
     const q = quantity(number, symbol ? parseUnit(symbol) : undefined);
     return isOf(q, dimension) && (!within || (q.value >= within[0] && q.value <= within[1]));
   });

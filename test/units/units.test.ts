@@ -153,3 +153,18 @@ describe('printing', () => {
     [9.876e-9, 'fuel-price', 'si', '9.88 CAD/GJ'],
   ] as const)('%s %s %s', (v, d, system, text) => expect(print(v, d, { system, currency: 'CAD' })).toBe(text));
 });
+
+describe('unknown units', () => {
+  it.each([
+    ['sqft', 'area', 'ft2'],
+    ['Amp', 'current', 'A'],
+    ['Watt', 'power', 'W'],
+    ['kw', 'power', 'kW'],
+    ['meters', 'length', 'm'],
+    ['L/sec', 'air-flow', 'L/s'],
+    ['cad/kwh', 'energy-price', 'CAD/kWh'],
+  ] as const)('%s of %s is probably %s', (text, dimension, expected) =>
+    expect(nearestUnit(text, unit => isOf(quantity(1, unit), dimension))).toBe(expected),
+  );
+  it('is none where nothing is near', () => expect(nearestUnit('furlong')).toBeUndefined());
+});
