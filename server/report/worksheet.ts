@@ -58,7 +58,7 @@ export function withNumbers(formula: string, inputs: Step['inputs'] = {}, { curr
     return /^[−-]/.test(text) ? `(${text})` : text;
   };
   return formula
-    .replace(/[A-Za-z_][A-Za-z0-9_]*/g, word => (Object.hasOwn(inputs, word) ? put(inputs[word]!) : word))
+    .replace(/[A-Za-z_][A-Za-z0-9_]*/g, word => (Object.hasOwn(inputs, word) ? put(inputs[word]) : word))
     .replace(/ \* /g, ' × ');
 }
 
@@ -78,7 +78,7 @@ const remarks = ({ note, source }: Step): string => [note, source].filter(Boolea
 const code = (text: string): string => `\`${text.replaceAll('`', "'")}\``;
 
 /** Letters that would be markup in Markdown are written as themselves. */
-export const inMarkdown = (text: string): string => text.replace(/[\\`*_[\]<>|~]/g, c => `\\${c}`);
+const inMarkdown = (text: string): string => text.replace(/[\\`*_[\]<>|~]/g, c => `\\${c}`);
 
 /** Two texts on one line with dots between, or the second on a line of its own where they do not fit. */
 function beside(left: string, right: string, width: number): string[] {
