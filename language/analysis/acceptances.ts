@@ -1,8 +1,8 @@
 import type { BuiltHouse, Declared, Instruction, Report } from '../build/index.js';
-import { inputCodes } from '../build/index.js';
 import { rules } from '../rules/index.js';
 import type { Tier } from '../results/index.js';
 import { nearest } from '../units/index.js';
+import { acceptableCodes } from './codes.js';
 import type { Finding } from './finding.js';
 import { reaches, type Found } from './judge.js';
 import type { StageView } from './views.js';
@@ -43,8 +43,8 @@ export class Acceptances {
   private judgeOne(instruction: Instruction, block: Declared, from: readonly StageView[]): void {
     const { code, reason, until, untilSpan } = instruction;
     if (!code || !reason?.trim()) return;
-    if (!KNOWN.has(code.name)) {
-      const near = nearest(code.name, KNOWN);
+    if (!acceptableCodes.has(code.name)) {
+      const near = nearest(code.name, acceptableCodes);
       this.report.add(
         'accept/unknown-code',
         code.span,
@@ -115,8 +115,3 @@ export class Acceptances {
 
 const within = (f: { uri: string; from: number; to: number }, b: Declared): boolean =>
   f.uri === b.uri && f.from >= b.span.from && f.to <= b.span.to;
-
-const KNOWN: ReadonlySet<string> = new Set([
-  ...rules.map(r => r.code),
-  ...Object.keys(inputCodes).filter(c => !c.startsWith('accept/')),
-]);

@@ -1,5 +1,6 @@
 import type { Severity } from '../rules/index.js';
-import type { UnitSystem } from '../units/index.js';
+import { nearest, type UnitSystem } from '../units/index.js';
+import { settableCodes } from './codes.js';
 
 /** What a project decides for everybody who reads it: in `wattwright.json`, found upwards from the house file. */
 export interface Settings {
@@ -29,8 +30,15 @@ export function readSettings(text: string): { settings: Settings } | { problem: 
   if (units !== 'si' && units !== 'ip') return { problem: 'units is "si" or "ip"' };
   if (typeof severity !== 'object' || severity === null || Array.isArray(severity))
     return { problem: 'severity names codes with error, warning, info or off' };
-  for (const [code, level] of Object.entries(severity))
+  for (const [code, level] of Object.entries(severity)) {
+    if (!settableCodes.has(code)) {
+      const near = nearest(code, settableCodes);
+      return {
+        problem: `there is no finding ${code} whose severity can be set${near ? `; the nearest is ${near}` : ''}`,
+      };
+    }
     if (!['error', 'warning', 'info', 'off'].includes(level as string))
       return { problem: `severity of ${code} is error, warning, info or off` };
+  }
   return { settings: { units, severity: severity as Settings['severity'] } };
 }

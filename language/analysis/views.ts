@@ -113,7 +113,9 @@ export function subjectsOf(root: House | Block<'stage'>): Subjects {
   const byKind = new Map<string, Block[]>();
   const byAddress = new Map<string, Block>();
   const walk = (block: Block): void => {
-    byKind.set(block.is, [...(byKind.get(block.is) ?? []), block]);
+    const alike = byKind.get(block.is);
+    if (alike) alike.push(block);
+    else byKind.set(block.is, [block]);
     byAddress.set(addressOf(block) ?? '', block);
     for (const kind of blocks.get(block.is)?.holds ?? []) for (const child of childrenOf(block, kind)) walk(child);
   };

@@ -6,12 +6,12 @@ import { ASKED, faults, FOLDER, sessionOver } from '../analyze.js';
 
 /*
  * A slip of the pen costs the member in which it stands and nothing elsewhere: all other values are read as before, and a
- * house in another place of the file is judged as before. Every position is tried when WATTWRIGHT_DEEP is set; in the
+ * house in another place of the file is judged as before. Every position is tried with WATTWRIGHT_DEEP=1; in the
  * sample of positions of the usual run one more may fail than the share allows.
  */
 
 const SAMPLES = path.resolve(import.meta.dirname, '../../samples');
-const DEEP = process.env.WATTWRIGHT_DEEP !== undefined;
+const DEEP = process.env.WATTWRIGHT_DEEP === '1';
 /** Positions that are tried in each sample. */
 const TRIALS = DEEP ? Infinity : 60;
 

@@ -106,7 +106,16 @@ describe('settings', () => {
     ).toEqual([]);
   });
   it('that cannot be read are an error, and nothing of them is used', async () => {
-    for (const json of ['{', '[]', '{ "unit": "ip" }', '{ "units": "metric" }', '{ "severity": { "x/y": "fatal" } }'])
+    for (const json of [
+      '{',
+      '[]',
+      '{ "unit": "ip" }',
+      '{ "units": "metric" }',
+      '{ "severity": { "heat/no-heat": "fatal" } }',
+      '{ "severity": { "heat/no-het": "off" } }',
+      '{ "severity": { "syntax/unexpected": "off" } }',
+      '{ "severity": { "internal/fault": "off" } }',
+    ])
       expect(told(await withSettings(json), 'settings/unreadable'), json).toHaveLength(1);
   });
 });

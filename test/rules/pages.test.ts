@@ -32,12 +32,19 @@ const withoutExample = new Set([
   'syntax/too-deep',
   'syntax/too-many',
   'syntax/internal',
+  'internal/fault',
 ]);
 
 const HEADINGS = ['Why it matters', 'What it rests on', 'How to mend it', 'Fails', 'Passes'];
 
 const codes: string[] = [
-  ...new Set([...rules.map(r => r.code), ...Object.keys(inputCodes), ...syntaxCodes, 'settings/unreadable']),
+  ...new Set([
+    ...rules.map(r => r.code),
+    ...Object.keys(inputCodes),
+    ...syntaxCodes,
+    'settings/unreadable',
+    'internal/fault',
+  ]),
 ];
 const all = pages();
 
