@@ -86,7 +86,14 @@ function breaks(written: string, isTop: boolean): string {
 /** The line break that ends a text: the one that stands there, else the one before it. */
 function ending(text: string, end: number): string {
   const written = /\r\n|\n|\r/.exec(text.slice(end))?.[0];
-  return written ?? text.slice(0, end).match(/\r\n|\n|\r/g)?.at(-1) ?? '\n';
+  return (
+    written ??
+    text
+      .slice(0, end)
+      .match(/\r\n|\n|\r/g)
+      ?.at(-1) ??
+    '\n'
+  );
 }
 
 function lineStart(text: string, offset: number, least: number): number {
