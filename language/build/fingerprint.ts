@@ -13,7 +13,7 @@ export function fingerprint(
 ): string {
   const parts: string[] = [];
   const walk = (e: Effective): void => {
-    const { kind, title = '' } = e.declared;
+    const { kind, title = null } = e.declared;
     const { text, references } = saidBy(e.properties);
     parts.push('\n', e.address, ' ', kind, JSON.stringify(title), String(e.lost), String(e.lostKinds), text);
     for (const { name } of references) parts.push(' ', names.named(name).map(aliveness).join() || 'outside');
@@ -46,5 +46,8 @@ function saidBy(properties: Effective['properties']): Said {
   return made;
 }
 
-const textOf = ({ value }: DeclaredProperty): string =>
-  value.is === 'reference' ? `->${value.reference.ref.map(r => r.name).join(',')}` : JSON.stringify(value);
+function textOf({ value }: DeclaredProperty): string {
+  if (value.is === 'reference') return `->${value.reference.ref.map(r => r.name).join(',')}`;
+  // What is expected of a house is no part of its model, and holds places.
+  return value.is === 'bounds' ? '' : JSON.stringify(value);
+}
