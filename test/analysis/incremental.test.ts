@@ -39,24 +39,16 @@ interface Edit {
 }
 const edits = fc.array(
   fc.record({
-    where: fc.double({ min: 0, max: 1, noNaN: true }),
-    what: fc.constantFrom<Edit['what'][]>(
-      ...([
-        'digit',
-        'digit',
-        'type',
-        'delete',
-        'line',
-        'copy line',
-        'drop line',
-        'swap lines',
-        'undo',
-        'library',
-      ] as const),
+    where: fc.nat({ max: 999 }).map(n => n / 1000),
+    // Most leave the text sound: where it is damaged, little is computed that could be stale.
+    what: fc.oneof(
+      { weight: 6, arbitrary: fc.constantFrom<Edit['what'][]>('digit') },
+      { weight: 4, arbitrary: fc.constantFrom<Edit['what'][]>('line', 'undo', 'library', 'swap lines') },
+      { weight: 2, arbitrary: fc.constantFrom<Edit['what'][]>('type', 'delete', 'copy line', 'drop line') },
     ),
     text: fc.constantFrom('7', '0', 'x', '}', '{', '"', ' ', '// ', '-', ': '),
   }),
-  { minLength: 3, maxLength: 8 },
+  { minLength: 2, maxLength: 6 },
 );
 
 function edited(text: string, { where, what, text: piece }: Edit, before: string): string {
@@ -119,7 +111,7 @@ describe.each(['tamarack/tamarack.house', 'juniper/juniper.house', 'faults/fault
         const fresh = sessionOver({ ...beside, [LIBRARY]: library, [name]: text });
         expect(seen(await analyzed(session, uri))).toEqual(seen(await analyzed(fresh, uri)));
       }),
-      { numRuns: 12 },
+      { numRuns: 20 },
     );
   });
 });
