@@ -1,4 +1,10 @@
-import { ResponseError, type Connection, type TextDocumentIdentifier } from 'vscode-languageserver';
+import {
+  LSPErrorCodes,
+  ResponseError,
+  type CancellationToken,
+  type Connection,
+  type TextDocumentIdentifier,
+} from 'vscode-languageserver';
 import type { Houses, Seen } from './houses.js';
 
 export type { Seen };
@@ -22,15 +28,17 @@ export interface Server {
   readonly able: () => Able;
 }
 
-/** Answers a request about one document. */
+/** Answers a request about one document, as it is when all edits that came meanwhile are read; a request given up is not worked on. */
 export function answer<P extends { readonly textDocument: TextDocumentIdentifier }, R, N>(
   server: Server,
   what: string,
   nothing: N,
   compute: (seen: Seen, params: P) => R | Promise<R>,
-): (params: P) => Promise<R | N> {
-  return params =>
+): (params: P, token: CancellationToken) => Promise<R | N> {
+  return (params, token) =>
     guarded(server, what, nothing, async () => {
+      await server.houses.caughtUp();
+      if (token.isCancellationRequested) throw new ResponseError(LSPErrorCodes.RequestCancelled, 'no longer asked for');
       const seen = await server.houses.seen(params.textDocument.uri);
       return seen ? compute(seen, params) : nothing;
     });

@@ -1,3 +1,4 @@
+import { setImmediate } from 'node:timers/promises';
 import { Session, type Analysis } from '../../language/index.js';
 import type { DeclaredFile } from '../../language/build/index.js';
 import { library } from '../../language/library/index.js';
@@ -14,6 +15,9 @@ const NOTHING_LISTED: { readonly at: number; readonly files: Promise<readonly st
   at: -Infinity,
   files: Promise.resolve([]),
 };
+
+/** The connection hands on one message in each turn of the loop; between two edits an editor sends no more than about so many. */
+const TURNS = 16;
 
 interface Open {
   readonly uri: string;
@@ -34,6 +38,7 @@ export class Houses {
   private readonly open = new Map<string, Open>();
   private folders: readonly string[] = [];
   private listed = NOTHING_LISTED;
+  private edits = 0;
   private readonly lines = new WeakMap<object, Lines>();
   /** Files that were read from disk. */
   private readonly known = new Set<string>();
@@ -72,6 +77,7 @@ export class Houses {
   update(uri: string, version: number, text: string): void {
     const at = canonical(uri);
     const isNew = !this.open.has(at);
+    this.edits++;
     this.open.set(at, { uri, version, text });
     this.session.update(at, text);
     if (isNew) this.forget();
@@ -96,6 +102,16 @@ export class Houses {
     this.listed = NOTHING_LISTED;
     for (const uri of this.known) this.session.changed(uri);
     this.known.clear();
+  }
+
+  /** Resolves when no more edits wait to be read, so that a burst of them is analyzed once, in its last state. */
+  async caughtUp(): Promise<void> {
+    for (let known = this.edits, turn = 0; turn < TURNS; turn++) {
+      await setImmediate();
+      if (this.edits === known) continue;
+      known = this.edits;
+      turn = 0;
+    }
   }
 
   openOnes(): readonly Open[] {

@@ -100,8 +100,8 @@ export function startServer(connection: Connection, today: () => string = localD
   connection.onSelectionRanges(answer(server, 'selection', [], selectionRanges));
   connection.onDocumentLinks(answer(server, 'links', [], documentLinks));
   connection.languages.semanticTokens.on(answer(server, 'colours', { data: [] }, semanticTokens));
-  connection.onRequest(SUMMARY, ({ uri }: SummaryParams) =>
-    answer(server, 'summary', null, summary)({ textDocument: { uri } }),
+  connection.onRequest(SUMMARY, ({ uri }: SummaryParams, token) =>
+    answer(server, 'summary', null, summary)({ textDocument: { uri } }, token),
   );
 
   documents.listen(connection);
