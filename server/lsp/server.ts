@@ -3,6 +3,7 @@ import {
   TextDocuments,
   TextDocumentSyncKind,
   CodeActionKind,
+  type CancellationToken,
   type ClientCapabilities,
   type Connection,
   type InitializeParams,
@@ -100,7 +101,7 @@ export function startServer(connection: Connection, today: () => string = localD
   connection.onSelectionRanges(answer(server, 'selection', [], selectionRanges));
   connection.onDocumentLinks(answer(server, 'links', [], documentLinks));
   connection.languages.semanticTokens.on(answer(server, 'colours', { data: [] }, semanticTokens));
-  connection.onRequest(SUMMARY, ({ uri }: SummaryParams, token) =>
+  connection.onRequest(SUMMARY, ({ uri }: SummaryParams, token: CancellationToken) =>
     answer(server, 'summary', null, summary)({ textDocument: { uri } }, token),
   );
 
