@@ -21,7 +21,7 @@ import {
   type Syntax,
 } from '../grammar/index.js';
 import { nearest } from '../units/index.js';
-import { blocks, parentsOf, sections, type BlockType } from '../vocabulary/index.js';
+import { blocks, parentsOf, propertyOf, sections, type BlockType } from '../vocabulary/index.js';
 import type { Declared, DeclaredFile, DeclaredProperty, Instruction, Name } from './declared.js';
 import { fittingKind } from './fitting.js';
 import { layoutOf } from './layout.js';
@@ -115,9 +115,14 @@ function unknownKind(node: Block | Add, allowed: readonly string[], { report }: 
   return meant === undefined ? undefined : blocks.get(meant);
 }
 
-function declaredBlock(node: Block | Add, type: BlockType | undefined, context: Context): Declared {
+function declaredBlock(
+  node: Block | Add,
+  type: BlockType | undefined,
+  context: Context,
+  stands: 'here' | 'added' = node.$type === 'Add' ? 'added' : 'here',
+): Declared {
   const { uri, report } = context;
-  judgeHeader(node, type, report);
+  judgeHeader(node, type, report, stands);
   const properties = declaredProperties(node.members, type, context);
   const children: Declared[] = [];
   const instructions: Instruction[] = [];
@@ -217,7 +222,7 @@ function headerName(node: Block | Add, part: 'likes' | 'origins' | 'parents'): N
   return name === undefined || !span ? undefined : { name, span };
 }
 
-function judgeHeader(node: Block | Add, type: BlockType | undefined, report: Report): void {
+function judgeHeader(node: Block | Add, type: BlockType | undefined, report: Report, stands: 'here' | 'added'): void {
   const one = (part: 'titles' | 'likes' | 'origins' | 'parents' | 'stray', most: number, message: string) => {
     for (let i = most; i < node[part].length; i++)
       report.add('input/header', rangeOfProperty(node, part, i) ?? kindSpan(node), message);
@@ -227,8 +232,7 @@ function judgeHeader(node: Block | Add, type: BlockType | undefined, report: Rep
   one('likes', 1, 'a block is like one other block');
   one('origins', 1, 'a block is from one source');
   one('parents', 1, 'a block is added in one parent');
-  if (node.$type === 'Block')
-    one('parents', 0, '`in` belongs to `add` in a stage; here the block stands in its parent');
+  if (stands === 'here') one('parents', 0, '`in` belongs to `add` in a stage; here the block stands in its parent');
   if (!type || node.name === undefined) return;
   const span = rangeOfProperty(node, 'name')!;
   if (type.section) report.add('input/header', span, `${type.kind} is a part of every house and has no name`);
@@ -333,7 +337,7 @@ function declaredProperty(
     origin: originOf(node),
   };
   if (type.bounds) return { ...common, value: boundsOf(node, report) };
-  const property = type.properties[node.key];
+  const property = propertyOf(type, node.key);
   if (property) return { ...common, value: evaluate(node, property, report, beside) };
   const near = nearest(node.key, Object.keys(type.properties));
   if (near) misspelt.push(near);
@@ -408,7 +412,20 @@ function change(node: Add | Change | Remove | Member, context: Context): Instruc
 
 /** `dd circuit c-one { ... }` is an `add` with a slip, and `chnge attic { ... }` a `change`: what they hold is still read. */
 function misspeltInstruction(node: Block, context: Context): Instruction | undefined {
-  if (blocks.has(node.kind) || node.name === undefined) return undefined;
+  const plain = blocks.get(node.kind);
+  if (plain && !plain.ofStage && !plain.section && plain.kind !== 'stage' && parentsOf.has(node.kind)) {
+    const { from } = kindSpan(node);
+    context.report.add(
+      'input/misplaced-block',
+      kindSpan(node),
+      `a stage adds its blocks: add ${node.kind} ${node.name ?? ''}`.trimEnd(),
+      {
+        mend: () => [{ title: 'Write add', changes: [{ uri: context.uri, from, to: from, text: 'add ' }] }],
+      },
+    );
+    return { does: 'add', span: rangeOf(node), block: declaredBlock(node, plain, context, 'added') };
+  }
+  if (plain || node.name === undefined) return undefined;
   const type = blocks.get(node.name);
   const kind = type || !context.kinds.has(node.name) ? undefined : changedKind(node, node.name, context);
   const meant = type ? 'add' : kind !== undefined && nearest(node.kind, ['change']);

@@ -125,6 +125,9 @@ function aliveIn(b: Declared, alive = new Set<Declared>()): Set<Declared> {
   return alive;
 }
 
+/** Likeness that goes through more blocks than this helps nobody to read a house. */
+const LONGEST_CHAIN = 32;
+
 /** The block and those it is like, nearest first, each with its distance. */
 function ancestors(b: Declared, around: Surroundings): (readonly [Declared, number])[] {
   const chain: (readonly [Declared, number])[] = [[b, 0]];
@@ -140,6 +143,15 @@ function ancestors(b: Declared, around: Surroundings): (readonly [Declared, numb
             at.like!.span,
             `${at.name} is like ${next.name}, which is like ${at.name} in the end`,
           ),
+      );
+      break;
+    }
+    if (chain.length > LONGEST_CHAIN) {
+      const { like } = b;
+      tell(around, like!, () =>
+        around
+          .reportFor(b.uri)
+          .add('input/like-cycle', like!.span, `${b.name} is like a chain of more than ${LONGEST_CHAIN} blocks`),
       );
       break;
     }

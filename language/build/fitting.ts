@@ -1,5 +1,5 @@
 import { isAdd, isBlock, isChange, isProperty, isRemove, type Member } from '../grammar/index.js';
-import { blocks } from '../vocabulary/index.js';
+import { blocks, propertyOf } from '../vocabulary/index.js';
 
 /** The kind, among some, that has the most of the members of a block whose own kind cannot be read. */
 export function fittingKind(members: readonly Member[], among: Iterable<string>): string | undefined {
@@ -22,7 +22,7 @@ function fit(members: readonly Member[], kind: string): number {
   let score = 0;
   for (const m of members) {
     const holds = isProperty(m)
-      ? m.key in type.properties
+      ? propertyOf(type, m.key) !== undefined
       : isBlock(m)
         ? type.holds?.includes(m.kind)
         : (isAdd(m) || isChange(m) || isRemove(m)) && kind === 'stage';

@@ -74,9 +74,13 @@ export interface Problem {
   readonly mend?: () => readonly Mending[];
 }
 
+/** So many problems of a code are told of one file: nobody reads more, and a broken file must not flood the reader. */
+const MOST = 200;
+
 /** Takes problems of one file. */
 export class Report {
   readonly problems: Problem[] = [];
+  private readonly counts = new Map<InputCode, number>();
   constructor(readonly uri: string) {}
 
   add(
@@ -89,6 +93,10 @@ export class Report {
       mend?: Problem['mend'];
     } = {},
   ): void {
+    const told = (this.counts.get(code) ?? 0) + 1;
+    this.counts.set(code, told);
+    if (told > MOST) return;
+    if (told === MOST) message = `${message}; further ones of this kind are told when these are mended`;
     const { replace, related } = more;
     const { uri } = this;
     const mend =

@@ -1,5 +1,5 @@
 import { nearest } from '../units/index.js';
-import { blocks, parentsOf } from '../vocabulary/index.js';
+import { blocks, parentsOf, propertyOf } from '../vocabulary/index.js';
 import type { Declared, DeclaredProperty, Instruction, Name } from './declared.js';
 import type { Namespace } from './namespace.js';
 import type { Report } from './problem.js';
@@ -119,7 +119,8 @@ function parentOf(
   names: Namespace,
   report: Report,
 ): Declared | undefined {
-  const kinds = parentsOf.get(block.kind) ?? [];
+  const kinds = parentsOf.get(block.kind);
+  if (!kinds) return undefined; // An unknown kind is told as such.
   if (block.inside) {
     const { name, span } = block.inside;
     const parent = names.one(name, kinds) ?? names.one(name);
@@ -176,7 +177,7 @@ function targetOf(
     return undefined;
   }
   const standing = all.filter(b => alive.has(b));
-  const fitting = standing.filter(b => [...(properties?.keys() ?? [])].every(k => blocks.get(b.kind)?.properties[k]));
+  const fitting = standing.filter(b => [...(properties?.keys() ?? [])].every(k => propertyOf(blocks.get(b.kind), k)));
   if (fitting.length === 1) return fitting[0];
   const related = all.map(b => ({ uri: b.uri, ...b.head, message: `this ${b.kind} is called ${name}` }));
   if (standing.length > 1)

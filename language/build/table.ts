@@ -80,10 +80,10 @@ function wantedColumns(node: Table | FileValue, type: TableType, key: string, re
 
 /** The column that an unknown name was probably meant for. */
 const meant = (name: string, { columns }: TableType): string | undefined =>
-  name in columns ? undefined : nearest(name, Object.keys(columns));
+  Object.hasOwn(columns, name) ? undefined : nearest(name, Object.keys(columns));
 
 function wantedColumn(column: Column, type: TableType, report: Report): Wanted | undefined {
-  const entry = type.columns[column.name];
+  const entry = Object.hasOwn(type.columns, column.name) ? type.columns[column.name] : undefined;
   if (!entry) {
     const near = meant(column.name, type);
     const span = rangeOfProperty(column, 'name') ?? rangeOf(column);

@@ -27,6 +27,7 @@ import {
   read,
   sameVector,
   spell,
+  unitFor,
   type Dimension,
 } from '../units/index.js';
 import type { Limits, Property } from '../vocabulary/index.js';
@@ -223,7 +224,7 @@ function wrongDimension(
 ): undefined {
   const units = w.literal ? likelyUnits(w.literal.number, w.literal.unit, dimension, limits) : [];
   const bare = w.literal && w.literal.unit === '';
-  const offers = bare ? dimensions[dimension].si.map(([u]) => u).filter(Boolean) : units;
+  const offers = bare ? usualUnits(dimension, limits) : units;
   report.add(
     'input/wrong-dimension',
     rangeOf(node),
@@ -232,6 +233,13 @@ function wrongDimension(
       : `${key} is ${dimensions[dimension].doc}, not ${spell(w.quantity)}`,
     { replace: offers.slice(0, 3).map(u => [`Write ${spelled(w, u)}`, spelled(w, u)] as const) },
   );
+}
+
+/** Units in which a value of the dimension is usually written: that of the middle of its limits first. */
+function usualUnits(dimension: Dimension, limits: readonly [number, number] | undefined): string[] {
+  const all = dimensions[dimension].si.map(([u]) => u).filter(Boolean);
+  const middle = limits && unitFor(Math.sqrt(Math.max(limits[0], 1e-9) * Math.max(limits[1], 1e-9)), dimension, 'si');
+  return middle ? [middle, ...all.filter(u => u !== middle)] : all;
 }
 
 const spelled = (w: Worth, unit: string): string => (unit ? `${w.literal!.number} ${unit}` : String(w.literal!.number));

@@ -77,6 +77,9 @@ function longestAtom(text: string): { factor: Factor; length: number } | undefin
   return undefined;
 }
 
+/** Nothing longer than this is held against names and units: it is no slip of one. */
+const LONGEST = 60;
+
 /** What people write for units that have another writing here. */
 const SPOKEN: Readonly<Record<string, string>> = {
   sqft: 'ft2',
@@ -158,16 +161,21 @@ const WRITTEN = [
  * edit distance of one or two.
  */
 export function nearestUnit(text: string, wanted: (unit: Unit) => boolean = () => true): string | undefined {
+  if (text.length > LONGEST) return undefined;
   const lower = text.toLowerCase();
-  const spoken = SPOKEN[lower];
+  const spoken = Object.hasOwn(SPOKEN, lower) ? SPOKEN[lower] : undefined;
   if (spoken !== undefined && wanted(parseUnit(spoken)!)) return spoken;
-  const known = [...atoms.keys(), ...WRITTEN].filter(u => wanted(parseUnit(u)!));
+  const known = [...atoms.keys(), ...WRITTEN].filter(u => wanted(parseUnit(u)!) && !dropsPrefix(text, u));
   // A code of currency is near to almost any short word; it is offered for a difference of case alone.
   return (
     known.find(u => u.toLowerCase() === lower) ??
     nearest(lower, new Set(known.filter(u => !atoms.get(u)?.currency).map(u => u.toLowerCase())), known)
   );
 }
+
+/** Whether an offer would leave out a prefix that was written: it would change the value a thousandfold. */
+const dropsPrefix = (text: string, offer: string): boolean =>
+  text.length === offer.length + 1 && text.endsWith(offer) && /^[kMGmµ]/.test(text);
 
 /** Levenshtein distance, given up as soon as it must reach `limit`. */
 function editDistance(a: string, b: string, limit = Infinity): number {
@@ -190,6 +198,7 @@ function editDistance(a: string, b: string, limit = Infinity): number {
  * letter case.
  */
 export function nearest(text: string, names: Iterable<string>, written?: readonly string[]): string | undefined {
+  if (text.length > LONGEST) return undefined;
   let best: string | undefined;
   let bestDistance = Math.min(2, Math.ceil(text.length / 3)) + 1;
   for (const name of names) {

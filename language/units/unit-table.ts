@@ -98,6 +98,7 @@ const ROWS: readonly (readonly [symbols: string, vector: Vector, factor: number]
   ['mph', SPEED, (5280 * FOOT) / 3600],
   ['A', AMPERE, 1],
   ['mA', AMPERE, 1e-3],
+  ['kA', AMPERE, 1e3],
   ['V', VOLT, 1],
   ['kV', VOLT, 1e3],
   ['ohm Ω', OHM, 1],

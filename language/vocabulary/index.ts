@@ -1,4 +1,4 @@
-import { vocabularyOf, type BlockType } from './define.js';
+import { vocabularyOf, type BlockType, type Property } from './define.js';
 import { electricalBlocks } from './electrical.js';
 import { envelopeBlocks } from './envelope.js';
 import { heatingBlocks } from './heating.js';
@@ -26,6 +26,10 @@ export type Kind = keyof Vocabulary;
 
 /** The same tables, untyped, for programs that walk them. */
 export const blocks: ReadonlyMap<string, BlockType> = new Map(Object.entries(vocabulary));
+
+/** What a kind says of a property; words that every object of the machine has (constructor, toString) are none of its own. */
+export const propertyOf = (type: BlockType | undefined, key: string): Property | undefined =>
+  type && Object.hasOwn(type.properties, key) ? type.properties[key] : undefined;
 
 /** The kinds that may hold a block of a kind. */
 export const parentsOf: ReadonlyMap<string, readonly string[]> = (() => {

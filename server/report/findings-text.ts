@@ -1,3 +1,4 @@
+import { LIBRARY_SCHEME } from '../../language/library/index.js';
 import type { Severity } from '../../language/rules/index.js';
 import { excerpt } from './excerpt.js';
 import { count, rangeIn, type Findings, type Told } from './findings.js';
@@ -26,6 +27,7 @@ function findingText({ finding, someStages }: Told, run: Findings, look: Look): 
   lines.push(...wrap(visible(message), columns - INDENT.length).map(line => INDENT + line));
   lines.push(...quoted(finding, severity, run, look));
   for (const r of finding.related) {
+    if (r.uri.startsWith(LIBRARY_SCHEME)) continue; // Its text is not at hand here.
     const at = rangeIn(run, r).from;
     const where = r.uri === uri ? `line ${at.line}` : `${visible(run.shown(r.uri))}:${at.line}:${at.column}`;
     lines.push(...hanging(`see ${where}: ${visible(r.message)}`, columns));
@@ -65,7 +67,8 @@ export function summaryLine(run: Findings, paint: Paint): string {
     .filter(({ n }) => n)
     .map(({ severity, n }) => paint(COLOUR[severity], amount(n, severity === 'info' ? 'note' : severity)));
   const looked = `${amount(run.houses, 'house')} in ${amount(run.files, 'file')}`;
-  return `${found.length ? found.join(', ') : paint('green', 'nothing found')} (${looked})\n`;
+  const silent = run.houses ? paint('green', 'nothing found') : 'no house found';
+  return `${found.length ? found.join(', ') : silent} (${looked})\n`;
 }
 
 export const amount = (n: number, thing: string): string =>

@@ -96,3 +96,42 @@ house h from audit {
     expect(place.properties.get('r-value')).toMatchObject({ how: 'copied', source: undefined });
   });
 });
+
+describe('words that every object of the machine has', () => {
+  it('are no properties, columns, units or blocks of the language', async () => {
+    const a = await analyze(
+      'house h {\n  constructor: 2\n  site { hasOwnProperty: 3 }\n  storey a { area: 3 constructor, height: 2.4 m, level: above-grade }\n  envelope { blower-door-test t { readings: table (pressure toString, valueOf L/s) [\n    50 300\n    40 200\n  ] } }\n  room r { storey: toString }\n}',
+    );
+    expect(told(a, 'internal')).toEqual([]);
+    expect(told(a, 'input/unknown-property')).toHaveLength(2);
+    expect(told(a, 'input/unknown-unit')).toHaveLength(2);
+    expect(told(a, 'input/unknown-column')).toHaveLength(1);
+    expect(told(a, 'input/unknown-name')).toHaveLength(1);
+  });
+  it('and very long names and chains end in bounded time', async () => {
+    const long = await analyze(
+      `house h {\n  storey ${'n'.repeat(200_000)} { area: 9 m2, height: 2.4 m, level: above-grade }\n  room r { storey: ${'m'.repeat(200_000)} }\n}`,
+    );
+    expect(told(long, 'input/unknown-name')).toHaveLength(1);
+    const chain = Array.from(
+      { length: 3000 },
+      (_, i) =>
+        `storey s${i}${i ? ` like s${i - 1}` : ''} { ${i ? '' : 'area: 9 m2, height: 2.4 m, level: above-grade'} }`,
+    );
+    const began = performance.now();
+    const a = await analyze(`house h {\n${chain.join('\n')}\n}`);
+    expect(told(a, 'input/like-cycle').length).toBeGreaterThan(0);
+    expect(performance.now() - began).toBeLessThan(8000);
+  });
+});
+
+it('a block that a stage writes without add is told as that alone, and counts', async () => {
+  const a = await analyze(
+    'house h {\n  electrical { panel main { bus: 100 A, spaces: 24 } }\n  stage s {\n    circuit c-hp in main { breaker: 30 A, poles: 2, conductor: awg-10 }\n    add heat-pump hp like cold-climate-3t { on: c-hp }\n  }\n}',
+  );
+  expect(told(a, 'input', 'syntax')).toEqual([
+    'input/misplaced-block "circuit" a stage adds its blocks: add circuit c-hp',
+  ]);
+  expect(stage(a, 's').house.electrical.panel[0].circuit.map(c => c.name)).toEqual(['c-hp']);
+  expect(told(await analyze(mended(a, 'input/misplaced-block')), 'input')).toEqual([]);
+});
