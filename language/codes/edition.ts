@@ -42,10 +42,8 @@ export interface AreaRule {
   readonly clause: Clause;
 }
 
-/** The smallest service that a dwelling may have, however little it draws. */
+/** The smallest service that a dwelling may have, however little it draws: a rating, not a load. */
 export interface MinimumService {
-  /** Whether the calculated load itself is never less, or only the rating of the service. */
-  readonly counts: 'as-load' | 'as-rating';
   /** Rating in A by floor area above grade, from `from` m2 on, largest first. */
   readonly steps: readonly { readonly from: number; readonly rating: number }[];
   readonly clause: Clause;

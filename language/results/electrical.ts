@@ -38,21 +38,21 @@ export const electricalResults = [
     tier: 'design',
     headline: true,
     better: 'less',
-    doc: 'Calculated load of the service by the named edition of the code, with the credit of load management that the edition or the authority gives.',
+    doc: 'Load of the service by the items of the named edition of the code, with the credit of load management that the edition or the authority gives. The smallest service of the code stands apart, in service.smallest.',
     compute: (house, _, sheet) => serviceDemand(house, sheet),
   }),
   result('service.demand-without-management', 'house', {
     dimension: 'current',
     tier: 'design',
     better: 'less',
-    doc: 'Calculated load of the service by the named edition of the code as if nothing were managed.',
+    doc: 'Load of the service by the items of the named edition of the code as if nothing were managed.',
     compute: (house, _, sheet) => serviceDemandWithoutManagement(house, sheet),
   }),
   result('service.demand-with-all-managed', 'house', {
     dimension: 'current',
     tier: 'design',
     better: 'less',
-    doc: 'Calculated load of the service as if the authority accepted the shedding of every load that a manager sheds.',
+    doc: 'Load of the service by the items of the code as if the authority accepted the shedding of every load that a manager sheds.',
     compute: (house, _, sheet) => serviceDemandWithAllManaged(house, sheet),
   }),
   result('service.uncontrolled-demand', 'house', {
@@ -67,14 +67,14 @@ export const electricalResults = [
     tier: 'design',
     headline: true,
     better: 'more',
-    doc: 'Rating of the service less what its load needs, long-lasting parts counted as the code asks; below zero the service is overloaded.',
+    doc: 'Amperes of load that can still be added before the rating is passed, long-lasting parts counted as the code asks. The smallest service is not a load; below zero the service is overloaded or smaller than the code allows.',
     compute: (house, _, sheet) => serviceHeadroom(house, sheet),
   }),
   result('service.rating-needed', 'house', {
     dimension: 'current',
     tier: 'design',
     better: 'less',
-    doc: 'Rating that breaker and conductors of the service need for the load, and at the least what the code asks of a dwelling.',
+    doc: 'Rating that breaker and conductors of the service need: for the load, and never less than the smallest service that the code allows.',
     compute: (house, _, sheet) => serviceRatingNeeded(house, sheet),
   }),
   result('service.smallest', 'house', {
@@ -120,7 +120,7 @@ export const electricalResults = [
     dimension: 'ratio',
     tier: 'design',
     better: 'less',
-    doc: 'Calculated load of the service over the main breaker of the panel, for a panel that the service feeds.',
+    doc: 'Load of the service by the items of the code over the main breaker of the panel, for a panel that the service feeds.',
     compute: (panel, house, sheet) => {
       if (panel.fedBy) throw new Withheld('the demand of a subpanel is not computed');
       const demand = serviceDemand(house);

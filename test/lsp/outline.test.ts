@@ -86,7 +86,7 @@ describe('beside the text', () => {
     const found = await client.ask<CodeLens[]>('textDocument/codeLens', uri);
     expect(found.map(f => client.piece(uri, f.range))).toEqual(['small', 'more']);
     expect(found[0]?.command?.title).toMatch(/^design load 6 kW  ·  worst margin/);
-    expect(found[1]?.command?.title).toMatch(/service demand 100 A/);
+    expect(found[1]?.command?.title).toMatch(/service demand 51 A/);
   });
 
   test('a change against the stage before is told', async () => {
@@ -124,7 +124,7 @@ describe('beside the text', () => {
   test('the summary gives every stage with its headline results', async () => {
     const found = await client.connection.sendRequest<Summary>(SUMMARY, { uri });
     expect(found.stages.map(s => s.name)).toEqual(['today', 'more']);
-    expect(found.stages[0]?.results.find(r => r.name === 'service.demand')?.text).toBe('100 A');
+    expect(found.stages[0]?.results.find(r => r.name === 'service.demand')?.text).toBe('45.8 A');
     expect(found.findings).toEqual({ errors: 0, warnings: 0, infos: 0 });
     expect(await client.connection.sendRequest(SUMMARY, { uri: client.uri('none.house') })).toBeNull();
   });

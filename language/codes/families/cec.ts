@@ -37,7 +37,6 @@ export const livingArea = (at: ClauseOf): AreaRule => ({
 });
 
 export const cecMinimum = (at: ClauseOf): MinimumService => ({
-  counts: 'as-load',
   steps: [
     { from: 80, rating: 100 },
     { from: 0, rating: 60 },

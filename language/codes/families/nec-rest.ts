@@ -11,7 +11,6 @@ export const necArea = (at: ClauseOf, number: string): AreaRule => ({
 });
 
 export const necMinimum = (at: ClauseOf): MinimumService => ({
-  counts: 'as-rating',
   steps: [{ from: 0, rating: 100 }],
   clause: at('230.79(C)'),
 });

@@ -100,16 +100,16 @@ const unmanagedLoad = once((house: House, sheet?: Sheet): Demand => {
 });
 const creditedLoad = once((house: House, sheet?: Sheet): Demand => managedLoad(houseService(house, sheet), sheet));
 
-/** Calculated load of the service in A, with the credit of load management that the edition or the authority gives. */
+/** Load of the service in A by the items of the code, with the credit that the edition or the authority gives. */
 export const serviceDemand = once((house: House, sheet?: Sheet): number =>
-  calculated(house, creditedLoad(house, sheet), sheet),
+  amperesOf(house, creditedLoad(house, sheet), sheet),
 );
 
-/** Calculated load of the service in A as if the authority accepted every managed load. */
+/** Load of the service in A as if the authority accepted every managed load. */
 export const serviceDemandWithAllManaged = once((house: House, sheet?: Sheet): number => {
   const service = houseService(house, sheet);
   const managers = service.managers.map(manager => ({ ...manager, credit: 'authority-accepts' as const }));
-  return calculated(house, managedLoad({ ...service, managers }, sheet), sheet);
+  return amperesOf(house, managedLoad({ ...service, managers }, sheet), sheet);
 });
 
 /** Load of what no manager sheds, in A by the code's items: what a manager has to live with. */
@@ -120,46 +120,37 @@ export const uncontrolledDemand = once((house: House, sheet?: Sheet): number => 
   return serviceAmperes(power, service.voltage, edition, sheet);
 });
 
-/** Calculated load of the service in A as if nothing were managed. */
+/** Load of the service in A as if nothing were managed. */
 export const serviceDemandWithoutManagement = once((house: House, sheet?: Sheet): number =>
-  calculated(house, unmanagedLoad(house, sheet), sheet),
+  amperesOf(house, unmanagedLoad(house, sheet), sheet),
 );
 
-/** Amperes of a load, and the smallest service where the code makes it a part of the load. */
-function calculated(house: House, { power }: Demand, sheet?: Sheet): number {
-  const { edition, voltage, dwelling } = houseService(house);
-  const amperes = serviceAmperes(power, voltage, edition, sheet);
-  const { minimum } = edition;
-  if (minimum.counts === 'as-rating') return amperes;
-  const least = minimumRating(dwelling.floorArea, edition, sheet);
-  const value = Math.max(amperes, least);
-  sheet?.(() => ({
-    label: least > amperes ? 'Calculated load: the smallest service governs' : 'Calculated load: the items govern',
-    formula: 'max(items, smallest)',
-    inputs: { items: [amperes, 'current'], smallest: [least, 'current'] },
-    value,
-    dimension: 'current',
-    source: cite(minimum.clause),
-    role: 'total',
-  }));
-  return value;
+/** Amperes of a load. The smallest service of the code is not a load and is left to the rating. */
+function amperesOf(house: House, { power }: Demand, sheet?: Sheet): number {
+  const { edition, voltage } = houseService(house);
+  return serviceAmperes(power, voltage, edition, sheet);
 }
 
 /** Rating that the service needs in A: for its load with the continuous part, and never less than the code's smallest. */
 export const serviceRatingNeeded = once((house: House, sheet?: Sheet): number => {
   const { edition, voltage, dwelling } = houseService(house);
-  const needed = ratingNeeded(creditedLoad(house, sheet), voltage, edition, sheet);
+  const demand = creditedLoad(house, sheet);
+  const load = amperesOf(house, demand, sheet);
+  const needed = ratingNeeded(demand, voltage, edition, sheet);
   const least = minimumRating(dwelling.floorArea, edition, sheet);
+  const value = Math.max(needed, least);
   sheet?.(() => ({
-    label: 'Rating needed',
+    label: `Rating needed: ${least > needed ? 'the smallest service of the code governs' : 'the load governs'}`,
     formula: 'max(needed, smallest)',
     inputs: { needed: [needed, 'current'], smallest: [least, 'current'] },
-    value: Math.max(needed, least),
+    value,
     dimension: 'current',
     source: cite(edition.minimum.clause),
+    note:
+      least > needed ? `not the load of ${load.toFixed(1)} A; load management cannot lower the smallest` : undefined,
     role: 'total',
   }));
-  return Math.max(needed, least);
+  return value;
 });
 
 /**

@@ -8,7 +8,10 @@ import { isOverloaded } from './capacity.js';
 export function heldIfAccepted(manager: Block<'load-manager'>, view: View): boolean {
   const { service } = view.house.electrical;
   const accepted = view.result('service.demand-with-all-managed');
-  if (!service || accepted === undefined || manager.credit.says !== 'by-edition') return false;
+  const smallest = view.result('service.smallest');
+  if (!service || accepted === undefined || smallest === undefined) return false;
+  // No acceptance lowers the smallest service that the code allows.
+  if (manager.credit.says !== 'by-edition' || smallest > service.rating) return false;
   return isOverloaded(view) && accepted <= service.rating && managedLoads(view.house).uncredited.length > 0;
 }
 

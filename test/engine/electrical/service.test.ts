@@ -29,9 +29,10 @@ describe('a house by the Canadian rule', () => {
 
   test('2024 credits every managed load, 2021 the charger alone', () => {
     const both = { loadManager: [manager([ev, strip])] };
-    // 20455 W are left, 85.2 A, and the smallest service of 100 A governs.
+    // 20505 W are left, 85.4 A; the rating needed is the smallest service of 100 A.
     const left = (7000 + 5130 + 6000 + 2375) / 240;
-    expect(serviceDemand(house(both))).toBe(100);
+    expect(serviceDemand(house(both))).toBeCloseTo(left, 9);
+    expect(serviceRatingNeeded(house(both))).toBe(100);
     expect(serviceHeadroom(house(both))).toBeCloseTo(100 - left, 9);
     expect(serviceDemandWithoutManagement(house(both))).toBeCloseTo(CEC_ALL, 9);
     const older = retrofit('cec-2021');
@@ -47,14 +48,19 @@ describe('a house by the Canadian rule', () => {
     expect(serviceDemand(house({ loadManager: [none] }))).toBeCloseTo(CEC_ALL, 9);
   });
 
-  test('the smallest service governs a house that draws little, and shows what may still be added', () => {
+  test('the smallest service governs the rating of a house that draws little, and is no load', () => {
     const small = makeHouse({ code: 'cec-2021', storeys: [storey('main', 85)] });
-    expect(serviceDemand(small)).toBe(100);
+    expect(serviceDemand(small)).toBeCloseTo(5000 / 240, 9);
+    expect(serviceRatingNeeded(small)).toBe(100);
+    const governing = stepsOf(sheet => serviceRatingNeeded(small, sheet)).at(-1);
+    expect(governing?.label).toBe('Rating needed: the smallest service of the code governs');
+    expect(governing?.note).toBe('not the load of 20.8 A; load management cannot lower the smallest');
+    expect(governing?.source).toContain('8-200 1)b)');
     expect(serviceHeadroom(small)).toBeCloseTo(100 - 5000 / 240, 9);
     const tooSmall = makeHouse({ code: 'cec-2021', storeys: [storey('main', 85)], rating: 60 });
     expect(serviceHeadroom(tooSmall)).toBe(-40);
     const cabin = makeHouse({ code: 'cec-2021', storeys: [storey('main', 79)], rating: 60 });
-    expect(serviceDemand(cabin)).toBe(60);
+    expect(serviceRatingNeeded(cabin)).toBe(60);
   });
 
   test('room heat has its demand factor and no strip beside it', () => {
@@ -62,7 +68,7 @@ describe('a house by the Canadian rule', () => {
       code: 'cec-2021',
       heating: { baseboard: [baseboard('rooms', { output: 18000, units: 7 })] },
     });
-    expect(serviceDemand(electric)).toBeCloseTo(Math.max(100, (6000 + 16000) / 240), 9);
+    expect(serviceDemand(electric)).toBeCloseTo((6000 + 16000) / 240, 9);
   });
 
   test('of interlocked loads only the larger counts', () => {
