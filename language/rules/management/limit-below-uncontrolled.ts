@@ -3,7 +3,7 @@ import { holds } from '../service/capacity.js';
 
 export default rule({
   code: 'management/limit-below-uncontrolled',
-  severity: 'info',
+  severity: 'warning',
   title: 'load manager cannot keep its limit by shedding alone',
   of: 'load-manager',
   tier: 'design',
