@@ -11,6 +11,7 @@ import equipmentUndersized from './equipment-undersized.js';
 import fossilLeft from './fossil-left.js';
 import loadDiffersFromAudit from './load-differs-from-audit.js';
 import lockoutGap from './lockout-gap.js';
+import noCodeDesign from './no-code-design.js';
 import noHeat from './no-heat.js';
 import tableTooShort from './table-too-short.js';
 
@@ -27,6 +28,7 @@ export const heatRules: readonly Rule[] = [
   fossilLeft,
   loadDiffersFromAudit,
   lockoutGap,
+  noCodeDesign,
   noHeat,
   tableTooShort,
 ];
