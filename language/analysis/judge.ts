@@ -88,14 +88,25 @@ function mendings(rule: Rule, fact: unknown, view: StageView, fault: Fault): rea
   }
 }
 
-/** The same finding at the same place in several stages is one, told as in the stage where it arises. */
+/**
+ * The same finding at the same place in several stages is one, told as in the stage where it arises. A later stage in which
+ * the figures are others is named with what it says there.
+ */
 export function merged(found: readonly Found[]): Finding[] {
   const byPlace = new Map<string, Finding>();
   for (const { view, ...f } of found) {
-    void view;
     const key = `${f.code}|${f.uri}|${f.from}|${f.to}`;
     const first = byPlace.get(key);
-    byPlace.set(key, first ? { ...first, stages: [...new Set([...first.stages, ...f.stages])] } : f);
+    byPlace.set(key, first ? joined(first, f, view) : f);
   }
   return [...byPlace.values()];
+}
+
+function joined(first: Finding, later: Finding, view: StageView): Finding {
+  if (first.stages.includes(view.name)) return first;
+  const stages = [...first.stages, view.name];
+  const { declared } = view.built;
+  if (!declared || later.message === first.message) return { ...first, stages };
+  const told = { uri: declared.uri, ...declared.head, message: `in stage ${view.name}: ${later.message}` };
+  return { ...first, stages, related: [...first.related, told] };
 }

@@ -11,6 +11,29 @@ ${body}
   }
 }`;
 
+describe('one finding over several stages', () => {
+  it('is told as where it arises, and names the later stage whose figures are others', async () => {
+    const worse = house('').replace(
+      /\}\n\}$/,
+      '}\n  stage colder { change code { outdoor: -35 °C } }\n  stage same { change strip { steps: 1 } }\n}',
+    );
+    const a = await analyze(worse);
+    const found = a.findings.filter(f => f.code === 'heat/equipment-undersized');
+    expect(found.map(f => f.stages)).toEqual([['heat', 'colder', 'same']]);
+    expect(found[0].message).toContain('6 kW short at −30 °C');
+    expect(found[0].related.map(r => [worse.slice(r.from, r.to), r.message.split(':')[0]])).toEqual([
+      ['colder', 'in stage colder'],
+      ['same', 'in stage same'],
+    ]);
+    expect(found[0].related[0].message).toContain('short at −35 °C');
+  });
+  it('names no stage whose figures are the same', async () => {
+    const a = await analyze(house('').replace(/\}\n\}$/, '}\n  stage same { change strip { steps: 1 } }\n}'));
+    const found = a.findings.filter(f => f.code === 'heat/equipment-undersized');
+    expect(found.map(f => [f.stages, f.related])).toEqual([[['heat', 'same'], []]]);
+  });
+});
+
 describe('expectations', () => {
   it('are errors where a result breaks them, with both numbers', async () => {
     const a = await analyze(house('    expect { heating.worst-margin: at least 0 kW }'));
