@@ -52,9 +52,10 @@ export function analyzeHouse(block: Declared, around: Around): { house: Analyzed
   const acceptances = new Acceptances(built, views, asked.today, report);
   const found = judge(views, asked.upto, say, severityOf, fault);
   const ofRules = merged(found.filter(f => !acceptances.silences(f)));
-  judgeExpectations(built, views, asked.upto, say, report, fault);
   const errors = [...around.file.problems, ...report.problems].some(p => inputCodes[p.code] === 'error');
-  if (!errors && !around.file.syntax.problems.length) tellUnanswered(views, block.head, report, fault);
+  const text = errors || around.file.syntax.problems.length ? 'damaged' : 'sound';
+  judgeExpectations(built, views, asked.upto, say, report, fault, text);
+  if (text === 'sound') tellUnanswered(views, block.head, report, fault);
   const ofText = (): Finding[] =>
     [...around.file.problems, ...report.problems].filter(p => within(p, block)).map(p => inputFinding(p, settings));
   const silenced = new Set(
