@@ -66,6 +66,10 @@ export interface ManagementRule {
   /** Largest setting as a share of the service's breaker, 0 to 1. */
   readonly share: number;
   readonly clause: Clause;
+  /** For other loads than vehicle charging, where their credit rests on other words than `clause`. */
+  readonly others?: Clause;
+  /** What the manager itself must be before it may be credited, where the edition says so. */
+  readonly device?: { readonly requires: string; readonly clause: Clause };
   /** For a manager that watches a group of loads and not the whole service. */
   readonly group: Clause;
   readonly limit: Clause;

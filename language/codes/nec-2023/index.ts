@@ -34,6 +34,11 @@ export const nec2023: Edition = {
     basis: 'set-point',
     share: 0.8,
     clause: at('220.70, 750.30'),
+    device: {
+      requires:
+        'asks for an energy management system whose setting is marked and restricted from the user, and which stops the load on malfunction',
+      clause: at('750.30(C)(1) to (4)', 'memory'),
+    },
     group: at('220.70, 625.42(A)'),
     limit: at('220.70, 750.30(C), set-point as a continuous load'),
   },

@@ -34,6 +34,11 @@ export const nec2026: Edition = {
     basis: 'set-point',
     share: 0.8,
     clause: at('120.7, article 130 Part II'),
+    device: {
+      requires:
+        'asks for a listed power control system (UL 3141), its control setting restricted from the user, safe on malfunction',
+      clause: at('article 130 Part II, 130.30 and 130.50 to 130.80', 'in-part'),
+    },
     group: at('120.7, article 130 Part II'),
     limit: at('130.50 to 130.80, control setting as a continuous load', 'in-part'),
   },

@@ -153,6 +153,14 @@ export const serviceRatingNeeded = once((house: House, sheet?: Sheet): number =>
   return value;
 });
 
+/** Rating that the load needs in A where no more is credited than vehicle charging and what the authority accepts. */
+export const ratingNeededWithChargersManaged = once((house: House): number => {
+  const service = houseService(house);
+  const { edition, voltage } = service;
+  const chargers = { ...edition, management: { ...edition.management, credits: 'vehicle-charging' as const } };
+  return ratingNeeded(managedLoad({ ...service, edition: chargers }), voltage, edition);
+});
+
 /**
  * Amperes that the service has left. While it is at least as large as the code's smallest, that is what may still be added
  * to the items; a service below the smallest is short by the difference, however little it carries.

@@ -56,13 +56,15 @@ export function managedLoad(service: ManagedService, sheet?: Sheet): ManagedDema
     creditOf(limited.loads, manager, service.edition.management).credited.map(load => ({ load, manager })),
   );
   if (shed.length === 0) return { ...serviceLoad(limited, service.method, sheet), governs: 'loads' };
+  for (const manager of new Set(shed.map(each => each.manager))) deviceLine(manager, service.edition, sheet);
   for (const { load, manager } of shed)
     sheet?.(() => ({
       label: `${load.label}, shed by ${manager.label}`,
+      formula: 'counted * power',
+      inputs: { counted: [0, 'ratio'], power: [load.power, 'power'] },
       value: 0,
       dimension: 'power',
-      source: source(manager, service.edition.management),
-      note: `${Math.round(load.power)} W when it runs`,
+      ...groundOf(load, manager, service.edition.management),
       role: 'item',
     }));
   const kept = limited.loads.filter(load => !shed.some(each => each.load === load));
@@ -77,9 +79,14 @@ interface Held {
   readonly uncontrolled: Demand;
 }
 
-/** The service carries its set-point, what cannot be controlled, or all loads together when they stay below. */
+/**
+ * The service carries its set-point, what cannot be controlled, or all loads together when they stay below. For its rating
+ * the set-point lasts as a whole, and what cannot be controlled in its lasting part: the larger of the two, and never more
+ * than all loads need. Raising the set-point therefore never lowers what the service needs.
+ */
 function heldAt(setPoint: number, { service, limited, uncontrolled }: Held, sheet?: Sheet): ManagedDemand {
   const { edition, method, voltage } = service;
+  const { factor } = edition.serviceContinuous;
   const full = serviceLoad(limited, method);
   const held = setPoint * voltage;
   const power = Math.min(full.power, Math.max(held, uncontrolled.power));
@@ -97,9 +104,28 @@ function heldAt(setPoint: number, { service, limited, uncontrolled }: Held, shee
     source: cite(edition.management.clause),
     role: 'total',
   }));
-  if (power >= full.power) return { ...full, governs: 'loads' };
-  if (power > held) return { ...uncontrolled, governs: 'loads' };
-  return { power, continuous: power, governs: 'set-point' };
+  const governs = power < full.power && held >= uncontrolled.power ? 'set-point' : 'loads';
+  if (factor <= 1) return { power, continuous: uncontrolled.continuous, governs };
+  const needOf = (load: Demand) => load.power + (factor - 1) * load.continuous;
+  const needed = Math.min(needOf(full), Math.max(needOf(uncontrolled), factor * held));
+  const continuous = (needed - power) / (factor - 1);
+  sheet?.(() => ({
+    label: 'Lasting part of it, as the rating sees it',
+    formula: '(min(all, max(uncontrolled, factor * setPoint * voltage)) - load) / (factor - 1)',
+    inputs: {
+      all: [needOf(full), 'power'],
+      uncontrolled: [needOf(uncontrolled), 'power'],
+      factor: [factor, 'ratio'],
+      setPoint: [setPoint, 'current'],
+      voltage: [voltage, 'voltage'],
+      load: [power, 'power'],
+    },
+    value: continuous,
+    dimension: 'power',
+    source: cite(edition.serviceContinuous.clause),
+    note: 'all and uncontrolled with a quarter more of what lasts in them; the set-point lasts as a whole',
+  }));
+  return { power, continuous, governs };
 }
 
 /** Largest set-point over a breaker of this rating, A: the manager keeps a continuous load. */
@@ -119,6 +145,30 @@ export function largestSetPoint(rating: number, { management }: Edition, sheet?:
 const source = ({ credit }: Manager, rule: ManagementRule): string =>
   credit === 'authority-accepts' ? 'accepted by the authority in writing' : cite(rule.clause);
 
+/** Whether the credit of a load rests on the words for other loads than vehicle charging. */
+export const restsOnOthers = ({ kind }: Load, rule: ManagementRule): boolean =>
+  kind !== 'vehicle' && rule.others !== undefined;
+
+/** What the credit for one load rests on. */
+function groundOf(load: Load, manager: Manager, rule: ManagementRule): { source: string; note: string | undefined } {
+  const { others } = rule;
+  if (manager.credit !== 'by-edition' || !others || !restsOnOthers(load, rule))
+    return { source: source(manager, rule), note: undefined };
+  return { source: cite(others), note: others.note };
+}
+
+/** What the edition asks of the manager itself before its setting counts. */
+function deviceLine({ label, setPoint, credit }: Manager, { management: { device } }: Edition, sheet?: Sheet): void {
+  if (!device || credit !== 'by-edition') return;
+  sheet?.(() => ({
+    label: `Setting of ${label}`,
+    value: setPoint,
+    dimension: 'current',
+    source: cite(device.clause),
+    note: device.requires,
+  }));
+}
+
 /** The loads of a group behind a feeder share its set-point; each is taken at the same share of its power. */
 function behindFeeders({ dwelling, managers, edition, voltage }: ManagedService, sheet?: Sheet): Dwelling {
   let { loads } = dwelling;
@@ -127,6 +177,7 @@ function behindFeeders({ dwelling, managers, edition, voltage }: ManagedService,
     if (manager.senses === 'service' || credited.length === 0) continue;
     const together = totalPower(credited);
     const allowed = Math.min(together, manager.setPoint * voltage);
+    deviceLine(manager, edition, sheet);
     sheet?.(() => ({
       label: `Group behind ${manager.label}`,
       formula: 'min(together, setPoint * voltage)',

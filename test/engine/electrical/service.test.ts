@@ -40,6 +40,15 @@ describe('a house by the Canadian rule', () => {
     expect(serviceDemand(olderHouse)).toBeCloseTo(CEC_ALL - 32, 9);
   });
 
+  test('of 2024 the credit for other loads than chargers names its doubt', () => {
+    const steps = stepsOf(sheet => serviceDemand(house({ loadManager: [manager([ev, strip])] }), sheet));
+    const [forStrip, forCharger] = steps.filter(({ label }) => label.includes('shed by'));
+    expect(forCharger.source).toBe('CEC 2024 8-106 11) (seen in part)');
+    expect(forStrip.source).toMatch(/^CEC 2024 8-500, by a municipal bulletin; the rule's own words not seen/);
+    expect(forStrip.note).toBe('ask the authority before relying on it');
+    expect(forStrip.inputs?.power).toEqual([9600, 'power']);
+  });
+
   test('a letter of the authority credits what the edition does not, and none credits nothing', () => {
     const older = retrofit('cec-2021');
     const accepted = manager([older.strip], { credit: { says: 'authority-accepts', text: 'letter of March' } });
@@ -121,6 +130,33 @@ describe('a house by the American rule', () => {
   test('a set-point above all loads gains nothing', () => {
     const held = house({ loadManager: [manager([ev], { limit: 180 })] });
     expect(serviceDemand(held)).toBeCloseTo((POOL + HVAC + 7680) / 240, 6);
+  });
+
+  test('raising the limit never raises the headroom, and no limit gains beyond what it cannot control', () => {
+    const at = (limit: number) => house({ loadManager: [manager([ev], { limit })] });
+    const limits = Array.from({ length: 200 }, (_, i) => i + 1);
+    const headrooms = limits.map(limit => serviceHeadroom(at(limit)));
+    const rises = headrooms.filter((left, i) => i > 0 && left > headrooms[i - 1] + 1e-9);
+    expect(rises).toEqual([]);
+    // Uncontrolled loads last nothing here: they decide until a quarter more of the limit is more than they are.
+    const uncontrolled = (POOL + HVAC) / 240;
+    expect(headrooms[0]).toBeCloseTo(200 - uncontrolled, 6);
+    const between = Math.ceil(uncontrolled / 1.25);
+    expect(between).toBeLessThan(uncontrolled);
+    expect(serviceDemand(at(between))).toBeCloseTo(uncontrolled, 6);
+    expect(serviceHeadroom(at(between))).toBeCloseTo(200 - 1.25 * between, 6);
+    expect(headrooms.at(-1)).toBeCloseTo(serviceHeadroom(house()), 9);
+  });
+
+  test.each([
+    ['nec-2023', '750.30(C)', 'restricted from the user'],
+    ['nec-2026', 'article 130', 'listed power control system'],
+  ] as const)('%s says what the manager must be', (code, clause, words) => {
+    const { house: made, ev: shed } = retrofit(code, { rating: 200 });
+    const steps = stepsOf(sheet => serviceDemand(made({ loadManager: [manager([shed])] }), sheet));
+    const line = steps.find(({ label }) => label.startsWith('Setting of'));
+    expect(line?.source).toContain(clause);
+    expect(line?.note).toContain(words);
   });
 
   test('2020 credits the charger but no strip', () => {

@@ -126,6 +126,16 @@ describe('credit of load management', () => {
     expect(codesOf(await analyze(managed(code))).filter(each => each.startsWith('service/'))).toEqual(expected);
   });
 
+  test('says when the verdict hangs on a credit that needs the authority', async () => {
+    const told = (text: string) =>
+      analyze(text).then(analysis => findingOf(analysis, 'service/held-by-management').message);
+    const asks = '; the credit for auxiliary strip needs the word of the authority';
+    expect(await told(managed('cec-2024'))).toContain(asks);
+    expect(await told(managed('cec-2024').replace('15 kW', '9 kW'))).not.toContain('authority');
+    expect(await told(managed('cec-2024', ', credit: authority-accepts "letter of 3 March"'))).not.toContain(asks);
+    expect(await told(managed('nec-2023'))).not.toContain(asks);
+  });
+
   test('none at all leaves an overloaded service', async () => {
     const codes = codesOf(await analyze(managed('cec-2024', ', credit: none')));
     expect(codes.filter(each => each.startsWith('service/'))).toEqual(['service/overloaded']);
