@@ -1,10 +1,19 @@
 import { Withheld, type Block, type House } from '../../model/index.js';
-import type { Si } from '../../units/index.js';
+import { print, type Si } from '../../units/index.js';
 import { named } from '../envelope/named.js';
 import type { Sheet } from '../worksheet.js';
 import { resistanceOutput } from './auxiliary.js';
 import { larger, line, plus, type Curve, type Range } from './curve.js';
-import { creditedOutput, inOrder, runningFrom, runningUpTo, runsFrom, type PerformancePoint } from './heat-pump.js';
+import {
+  creditedOutput,
+  inOrder,
+  runningFrom,
+  runningUpTo,
+  runsFrom,
+  stopOf,
+  type PerformancePoint,
+  type Stop,
+} from './heat-pump.js';
 
 /** The rows of a heat pump's table from cold to warm. */
 export function performancePoints(heatPump: Block<'heat-pump'>): readonly PerformancePoint[] {
@@ -16,21 +25,22 @@ export function performancePoints(heatPump: Block<'heat-pump'>): readonly Perfor
 /** Whether the lockouts of the thermostat count, or only what the equipment itself can do. */
 export type Lockouts = 'kept' | 'ignored';
 
-/** The outdoor temperature from which a heat pump of this house is counted on, in weather down to `coldest`. */
-export function countedFrom(
-  heatPump: Block<'heat-pump'>,
-  house: House,
-  coldest: Si<'temperature'>,
-  lockouts: Lockouts = 'kept',
-): Si<'temperature'> {
-  return runsFrom(
-    {
-      cutOut: heatPump.cutOut,
-      cutIn: heatPump.cutIn,
-      lockoutBelow: lockouts === 'kept' ? house.heating.thermostat?.compressorLockoutBelow : undefined,
-    },
-    coldest,
-  );
+const limitsOf = ({ cutOut, cutIn }: Block<'heat-pump'>, house: House, lockouts: Lockouts) => ({
+  cutOut,
+  cutIn,
+  lockoutBelow: lockouts === 'kept' ? house.heating.thermostat?.compressorLockoutBelow : undefined,
+});
+
+/** What keeps a heat pump of this house off, in weather down to `coldest`, lockouts counted. */
+export const stopIn = (heatPump: Block<'heat-pump'>, house: House, coldest: Si<'temperature'>): Stop | undefined =>
+  stopOf(limitsOf(heatPump, house, 'kept'), coldest);
+
+/** Why a heat pump is not counted on below the temperature of a stop, as a clause. */
+export function whyStopped({ by, from }: Stop): string {
+  const there = print(from, 'temperature');
+  if (by === 'cut-out') return `cut out below ${there}`;
+  if (by === 'cut-in') return `off until its cut-in at ${there}, once it has cut out`;
+  return `locked out by the thermostat below ${there}`;
 }
 
 const defrostOf = (heatPump: Block<'heat-pump'>) => (heatPump.defrostIncluded ? 'included' : 'left-out');
@@ -43,7 +53,7 @@ export function tableOutput(heatPump: Block<'heat-pump'>, range: Range): Curve {
 /** What all heat pumps give at full speed where they run: their cut-out, cut-in and lockout counted. */
 export function heatPumpOutput(house: House, range: Range, lockouts: Lockouts = 'kept'): Curve {
   return house.heating.heatPump.reduce(
-    (sum, hp) => plus(sum, runningFrom(tableOutput(hp, range), countedFrom(hp, house, range.from, lockouts))),
+    (sum, hp) => plus(sum, runningFrom(tableOutput(hp, range), runsFrom(limitsOf(hp, house, lockouts), range.from))),
     line(range, () => 0),
   );
 }

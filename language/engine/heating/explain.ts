@@ -5,7 +5,7 @@ import type { Sheet } from '../worksheet.js';
 import { at, runsAt, type Range } from './curve.js';
 import { DEFROST, keptInDefrost } from './defrost.js';
 import type { DesignLoad } from './design-load.js';
-import { countedFrom, performancePoints, tableOutput } from './equipment.js';
+import { performancePoints, stopIn, tableOutput, whyStopped } from './equipment.js';
 import { extrapolatedOutput } from './heat-pump.js';
 
 /** The load at an outdoor temperature as a line of the worksheet. */
@@ -47,9 +47,8 @@ function explainOne(
   const points = performancePoints(hp);
   const label = `${named(hp)} at ${print(outdoor, 'temperature')}`;
   const nothing = (note: string) => sheet(() => ({ label, value: 0, dimension: 'heat-flow', role: 'item', note }));
-  const from = countedFrom(hp, house, range.from);
-  if (!runsAt(from, outdoor, side))
-    return nothing(`It is not counted on below ${print(from, 'temperature')} (cut-out, cut-in or lockout).`);
+  const stop = stopIn(hp, house, range.from);
+  if (stop && !runsAt(stop.from, outdoor, side)) return nothing(`It is ${whyStopped(stop)}.`);
   if (!runsAt(points[0].outdoor, outdoor, side)) {
     const beyond = extrapolatedOutput(points, outdoor);
     const line =

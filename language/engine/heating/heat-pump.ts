@@ -75,17 +75,30 @@ export interface RunningLimits {
   readonly lockoutBelow?: Si<'temperature'> | undefined;
 }
 
+/** The temperature below which a heat pump is not counted on, and what keeps it off there. */
+export interface Stop {
+  readonly from: Si<'temperature'>;
+  readonly by: 'cut-out' | 'cut-in' | 'lockout';
+}
+
 /**
- * The temperature from which a heat pump can be counted on, in weather that goes down to `coldest`. Once it has cut out it
+ * What keeps a heat pump off in weather that goes down to `coldest`; undefined when nothing does. Once it has cut out it
  * waits for its cut-in, so that between the two it is not credited when the design day reaches below the cut-out. A
  * lockout of the thermostat applies as it stands.
  */
-export function runsFrom(limits: RunningLimits, coldest: Si<'temperature'>): Si<'temperature'> {
-  const { cutOut, cutIn, lockoutBelow } = limits;
-  const afterCutOut =
-    cutOut !== undefined && coldest < cutOut ? Math.max(cutOut, cutIn ?? cutOut) : Number.NEGATIVE_INFINITY;
-  return Math.max(afterCutOut, lockoutBelow ?? Number.NEGATIVE_INFINITY);
+export function stopOf({ cutOut, cutIn, lockoutBelow }: RunningLimits, coldest: Si<'temperature'>): Stop | undefined {
+  const stops: Stop[] = [];
+  if (cutOut !== undefined && coldest < cutOut) {
+    stops.push({ from: cutOut, by: 'cut-out' });
+    if (cutIn !== undefined) stops.push({ from: cutIn, by: 'cut-in' });
+  }
+  if (lockoutBelow !== undefined) stops.push({ from: lockoutBelow, by: 'lockout' });
+  return stops.reduce<Stop | undefined>((last, s) => (last && last.from >= s.from ? last : s), undefined);
 }
+
+/** The temperature from which a heat pump can be counted on. */
+export const runsFrom = (limits: RunningLimits, coldest: Si<'temperature'>): Si<'temperature'> =>
+  stopOf(limits, coldest)?.from ?? Number.NEGATIVE_INFINITY;
 
 /** An output that is there only from a temperature up. */
 export function runningFrom(output: Curve, from: Si<'temperature'>): Curve {

@@ -5,7 +5,7 @@ import { once } from '../once.js';
 import type { Sheet } from '../worksheet.js';
 import { at, line, plus, type Curve, type Range } from './curve.js';
 import { codeLoad, type DesignLoad } from './design-load.js';
-import { auxiliaryOutput, heatPumpOutput, performancePoints, tableOutput } from './equipment.js';
+import { auxiliaryOutput, heatPumpOutput, performancePoints, stopIn, tableOutput, whyStopped } from './equipment.js';
 import { explainHeatPumps, explainLoad } from './explain.js';
 import { extrapolatedOutput } from './heat-pump.js';
 import { auxiliaryRequired, balancePoint, worstMargin, type WorstMargin } from './margin.js';
@@ -150,10 +150,17 @@ export function installedAtDesign(house: House, sheet?: Sheet): Si<'heat-flow'> 
 export function extrapolatedAtDesign(house: House, sheet?: Sheet): Si<'heat-flow'> {
   needHeatPump(house);
   const { range } = houseBalance(house);
+  const stopped = house.heating.heatPump.flatMap(hp => {
+    const stop = stopIn(hp, house, range.from);
+    return stop && range.from < stop.from ? [{ hp, stop }] : [];
+  });
   const beyond = house.heating.heatPump.flatMap(hp => {
+    if (stopped.some(s => s.hp === hp)) return [];
     const watts = extrapolatedOutput(performancePoints(hp), range.from);
     return watts === undefined ? [] : [{ hp, watts }];
   });
+  if (beyond.length === 0 && stopped.length > 0)
+    throw new Withheld(stopped.map(({ hp, stop }) => `${named(hp)} is ${whyStopped(stop)}`).join('; '));
   if (beyond.length === 0) throw new Withheld('the performance table reaches the design temperature');
   for (const { hp, watts } of beyond)
     sheet?.(() => ({

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { codeLoad } from '../../../language/engine/heating/design-load.js';
 import {
+  extrapolatedAtDesign,
   heatPumpAtDesign,
   houseAuxiliaryRequired,
   houseBalance,
@@ -38,6 +39,25 @@ describe('a house by its stated load', () => {
 
   test('credits nothing below the last point of the table', () => {
     expect(heatPumpAtDesign(house({ heatPump: [heatPump] }))).toBe(0);
+  });
+
+  test('carries no line on below what keeps the heat pump off, and names it', () => {
+    const cold = (limits: object, thermostat?: Block<'thermostat'>) => {
+      const hp = make('heat-pump', { performance: table, defrostIncluded: true, ...limits }, 'hp');
+      return house({ heatPump: [hp], ...(thermostat ? { thermostat } : {}) });
+    };
+    // The last two points lie 1500 W apart over 7 K.
+    expect(extrapolatedAtDesign(cold({}))).toBeCloseTo(4400 - (2 * 1500) / 7, 9);
+    expect(() => extrapolatedAtDesign(cold({ cutOut: -32 }))).toThrow('hp is cut out below −32 °C');
+    expect(() => extrapolatedAtDesign(cold({ cutOut: -32, cutIn: -28 }))).toThrow(
+      'hp is off until its cut-in at −28 °C, once it has cut out',
+    );
+    const thermostat = make('thermostat', { compressorLockoutBelow: -20 });
+    expect(() => extrapolatedAtDesign(cold({ cutOut: -32 }, thermostat))).toThrow(
+      'hp is locked out by the thermostat below −20 °C',
+    );
+    const notes = stepsOf(sheet => houseMargin(cold({ cutOut: -32 }), sheet)).map(s => s.note);
+    expect(notes).toContain('It is cut out below −32 °C.');
   });
 
   test('the balance point is where the lines cross', () => {

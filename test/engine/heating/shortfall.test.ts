@@ -103,8 +103,8 @@ describe('results of heating', () => {
         if (!(e instanceof Withheld)) throw e;
         expect(e.reason.length, r.name).toBeGreaterThan(10);
       }
-    // Comfort and the comparison with an envelope are withheld here; nothing else is.
-    expect(heatingResults.length - computed).toBe(2);
+    // Comfort, the comparison with an envelope, and the table carried on past a lockout are withheld; nothing else is.
+    expect(heatingResults.length - computed).toBe(3);
   });
 
   test('backup, surplus and the current that the surplus takes', () => {
