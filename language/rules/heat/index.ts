@@ -14,6 +14,7 @@ import lockoutGap from './lockout-gap.js';
 import noCodeDesign from './no-code-design.js';
 import noHeat from './no-heat.js';
 import tableTooShort from './table-too-short.js';
+import thinMargin from './thin-margin.js';
 
 export const heatRules: readonly Rule[] = [
   auxiliaryBeyondNeed,
@@ -31,4 +32,5 @@ export const heatRules: readonly Rule[] = [
   noCodeDesign,
   noHeat,
   tableTooShort,
+  thinMargin,
 ];
