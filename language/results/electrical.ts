@@ -1,5 +1,6 @@
 import {
   circuitAmpacity,
+  circuitAmpacityNeeded,
   circuitCurrent,
   circuitHeadroom,
   circuitLargestBreaker,
@@ -140,7 +141,7 @@ export const electricalResults = [
   result('load', 'circuit', {
     dimension: 'current',
     tier: 'design',
-    doc: 'Running current of the loads that name the circuit.',
+    doc: 'Current the circuit is sized for: of the loads that name it, a range by its demand.',
     compute: (circuit, house, sheet) => circuitCurrent(house, circuit, sheet),
   }),
   result('breaker-needed', 'circuit', {
@@ -153,7 +154,7 @@ export const electricalResults = [
     dimension: 'current',
     tier: 'design',
     doc: 'Least ampacity of conductors for the loads that name the circuit.',
-    compute: (circuit, house, sheet) => circuitNeedOf(house, circuit, sheet).conductor,
+    compute: (circuit, house, sheet) => circuitAmpacityNeeded(house, circuit, sheet),
   }),
   result('conductor-ampacity', 'circuit', {
     dimension: 'current',

@@ -1,5 +1,5 @@
 import { cite, type Duty, type Edition } from '../../codes/index.js';
-import type { Sheet } from '../worksheet.js';
+import type { Sheet, Step } from '../worksheet.js';
 
 /** One load of a circuit. */
 export interface CircuitLoad {
@@ -7,6 +7,8 @@ export interface CircuitLoad {
   readonly duty: Duty;
   /** Running current, A. */
   readonly current: number;
+  /** Where the current comes from, when it is not itself stated. */
+  readonly from?: Pick<Step, 'formula' | 'inputs' | 'source' | 'note'>;
   /** Least circuit ampacity and largest breaker, from the nameplate or computed for a compressor, A. */
   readonly mca?: number;
   readonly mocp?: number;
@@ -36,44 +38,56 @@ export function circuitNeed(
   edition: Edition,
   sheet?: Sheet,
 ): CircuitNeed {
-  const needs = loads.map(each => needOf(each, marking, edition, sheet));
-  const { form, clause } = edition.circuits.continuous;
-  const together = form === 'limit' ? limited : added;
-  const need: CircuitNeed = {
+  return {
     load: loads.reduce((sum, each) => sum + each.current, 0),
-    breaker: together(loads, needs, 'breaker'),
-    conductor: together(loads, needs, 'conductor'),
+    breaker: leastOf('breaker', { loads, marking, edition }, sheet),
+    conductor: leastOf('conductor', { loads, marking, edition }),
     largestBreaker: loads.reduce<number | undefined>(
       (least, { mocp }) => (mocp === undefined ? least : Math.min(mocp, least ?? mocp)),
       undefined,
     ),
   };
-  if (loads.length > 1)
-    sheet?.(() => ({
-      label: 'Least breaker for all loads of the circuit',
-      value: need.breaker,
-      dimension: 'current',
-      source: cite(clause),
-      note: form === 'limit' ? 'the larger of all loads and of the lasting ones with their factor' : undefined,
-      role: 'total',
-    }));
-  return need;
 }
 
-type Need = Pick<CircuitNeed, 'breaker' | 'conductor'>;
+interface LoadedCircuit {
+  readonly loads: readonly CircuitLoad[];
+  readonly marking: Marking;
+  readonly edition: Edition;
+}
 
-const added = (_: readonly CircuitLoad[], needs: readonly Need[], of: keyof Need): number =>
-  needs.reduce((total, need) => total + need[of], 0);
-
-/** Under a limit on the lasting part, the other loads fit into the quarter that it leaves. */
-function limited(loads: readonly CircuitLoad[], needs: readonly Need[], of: keyof Need): number {
+/**
+ * Least breaker or least ampacity of the conductors of a circuit, A. Where the edition has the lasting part limited, the
+ * other loads fit into the quarter that it leaves.
+ */
+export function leastOf(of: 'breaker' | 'conductor', circuit: LoadedCircuit, sheet?: Sheet): number {
+  const { loads, marking, edition } = circuit;
+  const { form, clause } = edition.circuits.continuous;
+  const needs = loads.map(each => needOf(of, each, marking, edition, sheet));
   const own = loads.map(({ mca, current }) => mca ?? current);
   const all = own.reduce((sum, each) => sum + each, 0);
-  const lasting = needs.reduce((sum, need, i) => (need[of] > own[i] ? sum + need[of] : sum), 0);
-  return Math.max(all, lasting);
+  const lasting = needs.reduce((sum, need, i) => (need > own[i] ? sum + need : sum), 0);
+  const added = needs.reduce((sum, need) => sum + need, 0);
+  const value = form === 'limit' ? Math.max(all, lasting) : added;
+  sheet?.(() => ({
+    label: of === 'breaker' ? 'Least breaker of the circuit' : 'Least ampacity of the conductors',
+    formula: form === 'limit' ? 'max(all, lasting)' : undefined,
+    inputs: form === 'limit' ? { all: [all, 'current'], lasting: [lasting, 'current'] } : undefined,
+    value,
+    dimension: 'current',
+    source: cite(clause),
+    note: form === 'limit' ? 'all loads, or the lasting ones with their factor' : 'sum of the lines above',
+    role: 'total',
+  }));
+  return value;
 }
 
-function needOf(load: CircuitLoad, marking: Marking, edition: Edition, sheet?: Sheet): Need {
+function needOf(
+  of: 'breaker' | 'conductor',
+  load: CircuitLoad,
+  marking: Marking,
+  edition: Edition,
+  sheet?: Sheet,
+): number {
   const rule = edition.circuits.duties[load.duty];
   if (load.mca !== undefined) {
     const mca = load.mca;
@@ -84,19 +98,19 @@ function needOf(load: CircuitLoad, marking: Marking, edition: Edition, sheet?: S
       source: cite(edition.circuits.motorCompressor.nameplate),
       role: 'item',
     }));
-    return { breaker: mca, conductor: mca };
+    return mca;
   }
-  const factor = marking === 'fully-rated' ? { breaker: 1, conductor: 1 } : rule;
+  const factor = marking === 'fully-rated' ? 1 : rule[of];
   sheet?.(() => ({
     label: load.label,
     formula: 'factor * current',
-    inputs: { factor: [factor.breaker, 'ratio'], current: [load.current, 'current'] },
-    value: factor.breaker * load.current,
+    inputs: { factor: [factor, 'ratio'], current: [load.current, 'current'] },
+    value: factor * load.current,
     dimension: 'current',
     source: cite(rule.clause),
     role: 'item',
   }));
-  return { breaker: factor.breaker * load.current, conductor: factor.conductor * load.current };
+  return factor * load.current;
 }
 
 /** Largest lasting current on a breaker, A. */
@@ -107,8 +121,35 @@ export const continuousLimit = (breaker: number, marking: Marking, { circuits }:
 export const waterHeaterBreaker = (current: number, { circuits }: Edition): number =>
   circuits.waterHeater.atMost * current;
 
-/** Watts of one range on its own circuit. */
-export function rangeOnCircuit(rating: number, { circuits }: Edition): number {
-  const { load, upTo, beyond } = circuits.range;
-  return Math.min(rating, load + beyond * Math.max(0, rating - upTo));
+/** Current of one range on its own circuit, by its demand and not its rating. */
+export function rangeOnCircuit(
+  { rating, voltage }: { readonly rating: number; readonly voltage: number },
+  { circuits }: Edition,
+): Pick<CircuitLoad, 'current' | 'from'> {
+  const { load, upTo, beyond, clause } = circuits.range;
+  return {
+    current: Math.min(rating, load + beyond * Math.max(0, rating - upTo)) / voltage,
+    from: {
+      formula: 'min(rating, base + beyond * max(0, rating - limit)) / voltage',
+      inputs: {
+        rating: [rating, 'power'],
+        base: [load, 'power'],
+        beyond: [beyond, 'ratio'],
+        limit: [upTo, 'power'],
+        voltage: [voltage, 'voltage'],
+      },
+      source: cite(clause),
+      note: 'demand of one range on its circuit',
+    },
+  };
 }
+
+/** Current of a load from its power, A. */
+export const byPower = (power: number, voltage: number): Pick<CircuitLoad, 'current' | 'from'> => ({
+  current: power / voltage,
+  from: {
+    formula: 'power / voltage',
+    inputs: { power: [power, 'power'], voltage: [voltage, 'voltage'] },
+    source: 'power as stated',
+  },
+});

@@ -1,7 +1,7 @@
 import type { Edition } from '../../codes/index.js';
 import { Withheld, type Block, type House } from '../../model/index.js';
 import { named } from '../envelope/named.js';
-import type { CircuitLoad } from './circuit-load.js';
+import { byPower, type CircuitLoad } from './circuit-load.js';
 import type { HouseLoad } from './house-load.js';
 import type { LoadKind } from './loads.js';
 import { compressorCircuit } from './motor-compressor.js';
@@ -50,6 +50,23 @@ function compressor<B extends Compressor>(block: B, kind: LoadKind, power: (bloc
   };
 }
 
+/** Where the running current comes from: nameplate amperes and, for a heat pump, the heater of its pan. */
+function compressorCurrent(block: Compressor, power: number): CircuitLoad['from'] {
+  const { rla, fanFla, voltage } = block;
+  if (rla === undefined) return byPower(power, voltage).from;
+  const heaters = block.is === 'heat-pump' ? (block.basePanHeater ?? 0) : 0;
+  return {
+    formula: '((rla + fan) * voltage + heaters) / voltage',
+    inputs: {
+      rla: [rla, 'current'],
+      fan: [fanFla ?? 0, 'current'],
+      voltage: [voltage, 'voltage'],
+      heaters: [heaters, 'power'],
+    },
+    source: 'nameplate as stated',
+  };
+}
+
 /** The nameplate's least ampacity and largest breaker; computed from running amperes where there is none. */
 function compressorLoad(block: Compressor, power: number, edition: Edition): CircuitLoad {
   const current = power / block.voltage;
@@ -61,6 +78,7 @@ function compressorLoad(block: Compressor, power: number, edition: Edition): Cir
     label: named(block),
     duty: 'motor-compressor',
     current,
+    from: compressorCurrent(block, power),
     mca: block.mca ?? computed.mca,
     mocp: block.mocp ?? computed.mocp,
   };
@@ -82,7 +100,7 @@ function airHandler(block: Block<'air-handler'>): HouseLoad {
     block,
     circuits: circuitsOf(block.on),
     service: () => ({ name, label, kind: 'blower', power: blowerPower(block), voltage }),
-    onCircuit: () => ({ label, duty: 'fixed-heat', current: blowerPower(block) / voltage, mca, mocp }),
+    onCircuit: () => ({ label, duty: 'fixed-heat', ...byPower(blowerPower(block), voltage), mca, mocp }),
   };
 }
 
@@ -114,7 +132,7 @@ function resistance(
     block,
     circuits,
     service: () => ({ name: block.name, label, kind, power, voltage, units }),
-    onCircuit: () => ({ label, duty: 'fixed-heat', current: power / voltage / Math.max(1, circuits.length) }),
+    onCircuit: () => ({ label, duty: 'fixed-heat', ...byPower(power / Math.max(1, circuits.length), voltage) }),
   };
 }
 
@@ -133,7 +151,7 @@ function furnace(block: Block<'furnace'>): readonly HouseLoad[] {
       block,
       circuits,
       service: () => ({ name, label, kind: 'appliance', power, voltage: LINE_TO_NEUTRAL }),
-      onCircuit: () => ({ label, duty: 'continuous', current: power / LINE_TO_NEUTRAL }),
+      onCircuit: () => ({ label, duty: 'continuous', ...byPower(power, LINE_TO_NEUTRAL) }),
     },
   ];
 }
@@ -148,7 +166,7 @@ function electricHeat(block: Block<'furnace' | 'boiler'>, circuits: readonly Blo
     block,
     circuits,
     service: () => ({ name: block.name, label, kind: 'central-heat', power: power(), voltage: NOMINAL }),
-    onCircuit: () => ({ label, duty: 'fixed-heat', current: power() / NOMINAL }),
+    onCircuit: () => ({ label, duty: 'fixed-heat', ...byPower(power(), NOMINAL) }),
   };
 }
 
@@ -161,6 +179,6 @@ function humidifier(block: Block<'humidifier'>): HouseLoad {
     block,
     circuits: circuitsOf(block.on),
     service: () => (input > 0 ? { name, label, kind: 'appliance', power: input, voltage } : undefined),
-    onCircuit: () => ({ label, duty: 'continuous', current: input / voltage }),
+    onCircuit: () => ({ label, duty: 'continuous', ...byPower(input, voltage) }),
   };
 }

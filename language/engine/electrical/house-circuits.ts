@@ -2,7 +2,7 @@ import { cite, sizeInWords, type Edition } from '../../codes/index.js';
 import { Withheld, type Block, type House } from '../../model/index.js';
 import { named } from '../envelope/named.js';
 import type { Sheet } from '../worksheet.js';
-import { circuitNeed, type CircuitNeed, type Marking } from './circuit-load.js';
+import { circuitNeed, leastOf, type CircuitNeed, type Marking } from './circuit-load.js';
 import { conductorAmpacity, largestBreaker, smallestConductor, type Conductor, type Protection } from './conductor.js';
 import type { HouseLoad } from './house-load.js';
 import { loadsOn } from './house-loads.js';
@@ -32,7 +32,14 @@ export function circuitNeedOf(house: House, circuit: Block<'circuit'>, sheet?: S
   return circuitNeed(loads, markingOf(circuit), edition, sheet);
 }
 
-/** Running current of all loads of a circuit, A. */
+/** Least ampacity of the conductors of a circuit by the loads that name it, A. */
+export function circuitAmpacityNeeded(house: House, circuit: Block<'circuit'>, sheet?: Sheet): number {
+  const edition = editionFor(house);
+  const loads = branchLoads(house, circuit).map(load => load.onCircuit(edition));
+  return leastOf('conductor', { loads, marking: markingOf(circuit), edition }, sheet);
+}
+
+/** Current that a circuit is sized for: of all its loads running, a range by its demand, A. */
 export function circuitCurrent(house: House, circuit: Block<'circuit'>, sheet?: Sheet): number {
   const edition = editionFor(house);
   const loads = branchLoads(house, circuit).map(load => load.onCircuit(edition));
@@ -42,6 +49,7 @@ export function circuitCurrent(house: House, circuit: Block<'circuit'>, sheet?: 
       value: load.current,
       dimension: 'current',
       source: 'as stated',
+      ...load.from,
       role: 'item',
     }));
   const value = loads.reduce((sum, { current }) => sum + current, 0);

@@ -1,7 +1,7 @@
 import type { Edition } from '../../codes/index.js';
 import { Withheld, type Block, type House } from '../../model/index.js';
 import { named } from '../envelope/named.js';
-import { rangeOnCircuit, type CircuitLoad } from './circuit-load.js';
+import { byPower, rangeOnCircuit, type CircuitLoad } from './circuit-load.js';
 import type { HouseLoad } from './house-load.js';
 import type { LoadKind } from './loads.js';
 
@@ -73,9 +73,9 @@ function applianceOnCircuit(
   const label = named(block);
   const rating = ratingOf(block);
   if (kind === 'range' || kind === 'cooking-unit')
-    return { label, duty: 'range', current: rangeOnCircuit(rating, edition) / block.voltage };
+    return { label, duty: 'range', ...rangeOnCircuit({ rating, voltage: block.voltage }, edition) };
   const duty = block.continuous || kind === 'spa' ? 'continuous' : kind === 'dryer' ? 'dryer' : 'non-continuous';
-  return { label, duty, current: rating / block.voltage };
+  return { label, duty, ...byPower(rating, block.voltage) };
 }
 
 function charger(block: Block<'evse'>): HouseLoad {
@@ -116,7 +116,7 @@ function waterHeater(block: Block<'water-heater'>): HouseLoad {
     service: () => ({ name, label, kind, power: power(), voltage }),
     onCircuit: ({ circuits }) => {
       const lasts = kind === 'water-heater' && (block.volume ?? 0) <= circuits.waterHeater.upTo;
-      return { label, duty: lasts ? 'storage-water-heater' : 'non-continuous', current: power() / voltage, mca };
+      return { label, duty: lasts ? 'storage-water-heater' : 'non-continuous', ...byPower(power(), voltage), mca };
     },
   };
 }
@@ -129,7 +129,7 @@ function hotTub(block: Block<'hot-tub'>): HouseLoad {
     block,
     circuits: circuitsOf(block.on),
     service: () => ({ name, label, kind: 'spa', power, voltage }),
-    onCircuit: () => ({ label, duty: 'continuous', current: power / voltage }),
+    onCircuit: () => ({ label, duty: 'continuous', ...byPower(power, voltage) }),
   };
 }
 
@@ -140,7 +140,7 @@ function battery(block: Block<'battery'>): HouseLoad {
     block,
     circuits: circuitsOf(block.on),
     service: () => undefined,
-    onCircuit: () => ({ label: named(block), duty: 'continuous', current: block.rating / NOMINAL }),
+    onCircuit: () => ({ label: named(block), duty: 'continuous', ...byPower(block.rating, NOMINAL) }),
   };
 }
 
@@ -154,7 +154,7 @@ function ventilation(block: Block<'ventilation'>): readonly HouseLoad[] {
       block,
       circuits: [],
       service: () => ({ name, label, kind: 'appliance', power: fan, voltage: LINE_TO_NEUTRAL }),
-      onCircuit: () => ({ label, duty: 'continuous', current: fan / LINE_TO_NEUTRAL }),
+      onCircuit: () => ({ label, duty: 'continuous', ...byPower(fan, LINE_TO_NEUTRAL) }),
     },
   ];
 }
