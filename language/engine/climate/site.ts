@@ -44,7 +44,7 @@ export function annualMeanTemperature(house: House, sheet?: Sheet): Si<'temperat
     value: mean,
     dimension: 'temperature',
     source: 'common practice, an estimate of ours for inland North America: assumed',
-    note: 'Write mean-temperature in the site to replace the estimate.',
+    note: 'Write mean-temperature in the site to replace the estimate',
   }));
   return mean;
 }

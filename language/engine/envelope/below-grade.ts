@@ -4,6 +4,9 @@ import type { Sheet } from '../worksheet.js';
 /** Conductivity of ordinary soil, in W/mK, ASHRAE Fundamentals 2021 ch. 18. */
 const TYPICAL_SOIL: Si<'conductivity'> = 1.4;
 
+/** A logarithm has no unit to itself: lengths printed in mm go into it in m. */
+const IN_METRES = 'All lengths go into the logarithms in metres';
+
 /** A bare concrete wall or floor with its inside film, in m²K/W: the handbook's own tables rest on it. */
 export const BARE_CONCRETE: Si<'r-value'> = 0.259;
 
@@ -30,13 +33,17 @@ export function belowGradeWallU(
   const u = ((2 * soil) / (Math.PI * (bottom - top))) * (Math.log(bottom + shift) - Math.log(top + shift));
   sheet?.(() => ({
     label: 'Average U-value of the wall below grade',
-    formula: '2*k / (pi*(z_2 - z_1)) * (ln(z_2 + 2*k*R/pi) - ln(z_1 + 2*k*R/pi))',
+    formula:
+      top === 0
+        ? '2*k / (pi*z_2) * (ln(z_2 + 2*k*R/pi) - ln(2*k*R/pi))'
+        : '2*k / (pi*(z_2 - z_1)) * (ln(z_2 + 2*k*R/pi) - ln(z_1 + 2*k*R/pi))',
     inputs: {
       k: [soil, 'conductivity'],
       R: [resistance, 'r-value'],
-      z_1: [top, 'length'],
+      ...(top === 0 ? {} : { z_1: [top, 'length'] as const }),
       z_2: [bottom, 'length'],
     },
+    note: IN_METRES,
     value: u,
     dimension: 'u-value',
     source: 'ASHRAE Fundamentals 2021 ch. 18 eq. (38)',
@@ -104,6 +111,7 @@ export function belowGradeFloorU(
       w: [width, 'length'],
       z: [depth, 'length'],
     },
+    note: IN_METRES,
     value: u,
     dimension: 'u-value',
     source: 'ASHRAE Fundamentals 2021 ch. 18 eq. (39)',
@@ -128,6 +136,7 @@ export function designGroundTemperature(
     value: ground,
     dimension: 'temperature',
     source: 'ASHRAE Fundamentals 2021 ch. 18 eq. (37)',
+    note: 'The amplitude is assumed to be 10 K where the site says none; it is 5 to 13 K in North America (range from memory)',
   }));
   return ground;
 }

@@ -89,7 +89,7 @@ export function combinedMethod(assembly: Assembly, sheet?: Sheet): CombinedResul
     source: 'ISO 6946:2017 § 6.7.2',
     ...(valid
       ? {}
-      : { note: 'The upper limit exceeds 1.5 times the lower: the method does not hold for this assembly.' }),
+      : { note: 'The upper limit exceeds 1.5 times the lower: the method does not hold for this assembly' }),
   }));
   return { u, upper, lower, valid };
 }
@@ -113,7 +113,7 @@ function throughSection(
     value: total,
     dimension: 'r-value',
     source: films.source,
-    note: `Inside film, ${layers.map(l => l.label).join(', ')}, outside film.`,
+    note: `Inside film, ${layers.map(l => l.label).join(', ')}, outside film`,
   }));
   return total;
 }

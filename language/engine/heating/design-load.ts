@@ -11,7 +11,7 @@ import { once } from '../once.js';
 import type { Sheet } from '../worksheet.js';
 import { condition } from './condition.js';
 import { houseDuctLoss } from './house-ducts.js';
-import { totalLoad } from './load-sum.js';
+import { FOR_A_PERMIT, totalLoad } from './load-sum.js';
 
 /** One line of the load: what a block loses at the design condition, ducts not counted. */
 export interface LoadItem {
@@ -119,6 +119,7 @@ function fromStatedLoad(house: House, { indoor, outdoor }: Block<'design'>, shee
     value: total,
     dimension: 'heat-flow',
     role: 'total',
+    note: FOR_A_PERMIT,
   }));
   const item = { block: stated, label: 'Stated load', part: 'stated' as const, conductance: perKelvin, watts: total };
   return {

@@ -6,7 +6,7 @@ import { at, runsAt, type Range } from './curve.js';
 import { DEFROST, keptInDefrost } from './defrost.js';
 import type { DesignLoad } from './design-load.js';
 import { performancePoints, stopIn, tableOutput, whyStopped } from './equipment.js';
-import { extrapolatedOutput } from './heat-pump.js';
+import { extrapolatedOutput, type Stop } from './heat-pump.js';
 
 /** The load at an outdoor temperature as a line of the worksheet. */
 export function explainLoad(design: DesignLoad, outdoor: Si<'temperature'>, sheet: Sheet): void {
@@ -33,12 +33,17 @@ export function explainHeatPumps(
   side: 'warmer' | 'colder',
   sheet: Sheet,
 ): void {
-  for (const hp of house.heating.heatPump) explainOne(hp, house, range, outdoor, side, sheet);
+  for (const hp of house.heating.heatPump) explainOne(hp, stopIn(hp, house, range.from), range, outdoor, side, sheet);
+}
+
+/** What the table of each heat pump gives at an outdoor temperature, whether or not it is allowed to run there. */
+export function explainTables(house: House, range: Range, outdoor: Si<'temperature'>, sheet: Sheet): void {
+  for (const hp of house.heating.heatPump) explainOne(hp, undefined, range, outdoor, 'warmer', sheet);
 }
 
 function explainOne(
   hp: Block<'heat-pump'>,
-  house: House,
+  stop: Stop | undefined,
   range: Range,
   outdoor: Si<'temperature'>,
   side: 'warmer' | 'colder',
@@ -47,7 +52,6 @@ function explainOne(
   const points = performancePoints(hp);
   const label = `${named(hp)} at ${print(outdoor, 'temperature')}`;
   const nothing = (note: string) => sheet(() => ({ label, value: 0, dimension: 'heat-flow', role: 'item', note }));
-  const stop = stopIn(hp, house, range.from);
   if (stop && !runsAt(stop.from, outdoor, side)) return nothing(`It is ${whyStopped(stop)}.`);
   if (!runsAt(points[0].outdoor, outdoor, side)) {
     const beyond = extrapolatedOutput(points, outdoor);
@@ -103,6 +107,6 @@ function explainOne(
     dimension: 'heat-flow',
     source: `${source}; ${DEFROST.source}`,
     role: 'item',
-    note: 'The table leaves defrost out: both outputs are taken after its loss, between −7 and 5 °C.',
+    note: 'The table leaves defrost out: both outputs are taken after its loss, between −7 and 5 °C',
   }));
 }

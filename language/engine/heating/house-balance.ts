@@ -6,7 +6,7 @@ import type { Sheet } from '../worksheet.js';
 import { at, line, plus, type Curve, type Range } from './curve.js';
 import { codeLoad, type DesignLoad } from './design-load.js';
 import { auxiliaryOutput, heatPumpOutput, performancePoints, stopIn, tableOutput, whyStopped } from './equipment.js';
-import { explainHeatPumps, explainLoad } from './explain.js';
+import { explainHeatPumps, explainLoad, explainTables } from './explain.js';
 import { extrapolatedOutput } from './heat-pump.js';
 import { auxiliaryRequired, balancePoint, worstMargin, type WorstMargin } from './margin.js';
 
@@ -92,6 +92,16 @@ export function houseBalancePoint(house: House, sheet?: Sheet): Si<'temperature'
     );
   if (sheet) {
     explainLoad(design, point.outdoor, sheet);
+    explainTables(house, range, point.outdoor, sheet);
+    sheet(() => ({
+      label: 'Output of the heat pumps at this temperature, by their tables',
+      value: at(output, point.outdoor),
+      dimension: 'heat-flow',
+      note:
+        point.by === 'jump'
+          ? `It exceeds the load of ${print(at(load, point.outdoor), 'heat-flow')}.`
+          : 'It equals the load.',
+    }));
     sheet(() => ({
       label: 'Balance point',
       value: point.outdoor,

@@ -11,6 +11,10 @@ export interface LoadParts {
   readonly ductLoss: Si<'ratio'>;
 }
 
+/** Beside every total of a design load. */
+export const FOR_A_PERMIT =
+  'A permit may ask for its own form of calculation (CSA F280 in Canada): ask what the authority requires';
+
 /** Design heating load: the sum of its parts and what the ducts lose of it. ASHRAE Fundamentals 2021 ch. 17. */
 export function totalLoad(parts: LoadParts, sheet?: Sheet): Si<'heat-flow'> {
   const { transmission, ground, infiltration, ventilation, ductLoss } = parts;
@@ -29,6 +33,7 @@ export function totalLoad(parts: LoadParts, sheet?: Sheet): Si<'heat-flow'> {
     dimension: 'heat-flow',
     source: 'ASHRAE Fundamentals 2021 ch. 17',
     role: 'total',
+    note: FOR_A_PERMIT,
   }));
   return total;
 }

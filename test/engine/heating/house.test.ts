@@ -66,6 +66,15 @@ describe('a house by its stated load', () => {
     // Between −25 and −15 °C the output is 5900 + 220·(t + 25), the load 161.538·(22 − t).
     const k = 8400 / 52;
     expect(point).toBeCloseTo((22 * k - 5900 - 220 * 25) / (220 + k), 9);
+    // The worksheet shows the same from both sides, even where a lockout would keep the heat pump off.
+    const thermostat = make('thermostat', { compressorLockoutBelow: 0 });
+    const steps = stepsOf(sheet => houseBalancePoint(house({ heatPump: [heatPump], thermostat }), sheet));
+    checkSheet(steps);
+    const [load, output, sum] = steps.map(s => s.value);
+    expect(load).toBeCloseTo(k * (22 - point), 6);
+    expect(output).toBeCloseTo(5900 + 220 * (point + 25), 6);
+    expect(sum).toBeCloseTo(load, 6);
+    expect(steps[1].inputs?.Q_1).toEqual([5900, 'heat-flow']);
   });
 
   test('the worst margin stands at the design temperature when nothing is locked out', () => {
