@@ -18,7 +18,7 @@ export function largeHouse(lines: number): string {
   return text;
 }
 
-export const lineCount = (text: string): number => text.split('\n').length - 1;
+const lineCount = (text: string): number => text.split('\n').length - 1;
 
 /** Puts one more copy into a text. */
 type Part = (text: string, copy: number) => string;
